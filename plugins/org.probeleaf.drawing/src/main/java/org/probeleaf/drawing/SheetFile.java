@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.drawing;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+import org.probeleaf.drawing.internal.PdfSheetFile;
+import org.probeleaf.drawing.primitive.Drawing;
+import org.probeleaf.schematic.geometry.Box;
+
+/**
+ * An open sheet file. One thread at a time may use an instance; for work in parallel open the file once for each
+ * thread (the bytes may be shared). Whoever opened it closes it.
+ */
+public interface SheetFile extends AutoCloseable {
+
+    /**
+     * Opens a file.
+     *
+     * @param path     the file
+     * @param password for an encrypted file, or null
+     * @throws SheetException where it is no sheet that can be used
+     */
+    static SheetFile open(Path path, String password) throws SheetException {
+        byte[] bytes;
+        try {
+            if (!Files.exists(path)) {
+                throw new SheetException(SheetException.Problem.NOT_FOUND,
+                        path + ": there is no such file; check the name", null);
+            }
+            if (Files.isDirectory(path)) {
+                throw new SheetException(SheetException.Problem.NOT_A_SHEET,
+                        path + ": is a folder; name a PDF or image file in it", null);
+            }
+            if (Files.size(path) > Integer.MAX_VALUE - 16) {
+                throw new SheetException(SheetException.Problem.TOO_LARGE,
+                        path + ": is larger than 2 GiB; split it into smaller files", null);
+            }
+            bytes = Files.readAllBytes(path);
+        } catch (SheetException e) {
+            throw e;
+        } catch (IOException e) {
+            throw new SheetException(SheetException.Problem.DAMAGED,
+                    path + ": cannot be read (" + e.getMessage() + "); check the file and your rights to it", e);
+        }
+        return open(bytes, path.toString(), password);
+    }
+
+    /**
+     * Opens a file from its bytes.
+     *
+     * @param bytes    not copied, not to be changed while open
+     * @param name     for messages; its last element is {@link #name()}
+     * @param password for an encrypted file, or null
+     * @throws SheetException where it is no sheet that can be used
+     */
+    static SheetFile open(byte[] bytes, String name, String password) throws SheetException {
+        return PdfSheetFile.open(bytes, name, password);
+    }
+
+    /** The file's name without folders. */
+    String name();
+
+    /** The file's bytes; not to be changed. */
+    byte[] bytes();
+
+    int pageCount();
+
+    /**
+     * The size of a page as displayed.
+     *
+     * @param page 1-based
+     * @throws SheetException where there is no such page or it is damaged
+     */
+    PageSize pageSize(int page) throws SheetException;
+
+    /**
+     * Takes a page apart.
+     *
+     * @param page 1-based
+     * @throws SheetException where there is no such page or it is damaged
+     */
+    Drawing draw(int page) throws SheetException;
+
+    /**
+     * Renders a piece of a page on white paper. Annotations that the file carries are shown.
+     *
+     * @param page   1-based
+     * @param scale  pixels per point
+     * @param region the piece, in points as displayed; the raster's size is its size times the scale, rounded up
+     * @throws SheetException where there is no such page or it is damaged
+     */
+    Raster render(int page, double scale, Box region) throws SheetException;
+
+    @Override
+    void close();
+}

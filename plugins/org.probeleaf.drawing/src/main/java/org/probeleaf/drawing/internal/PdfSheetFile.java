@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.drawing.internal;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.probeleaf.drawing.PageSize;
+import org.probeleaf.drawing.Raster;
+import org.probeleaf.drawing.SheetException;
+import org.probeleaf.drawing.SheetException.Problem;
+import org.probeleaf.drawing.SheetFile;
+import org.probeleaf.drawing.primitive.Drawing;
+import org.probeleaf.schematic.geometry.Box;
+import org.probeleaf.schematic.netlist.SheetKind;
+
+/** A PDF sheet file, read with PDFBox. */
+public final class PdfSheetFile implements SheetFile {
+
+    private final PDDocument document;
+    private final PDFRenderer renderer;
+    private final byte[] bytes;
+    private final String path;
+
+    private PdfSheetFile(PDDocument document, byte[] bytes, String path) {
+        this.document = document;
+        this.renderer = new PDFRenderer(document);
+        this.bytes = bytes;
+        this.path = path;
+    }
+
+    /** As {@link SheetFile#open(byte[], String, String)} for a PDF. */
+    public static PdfSheetFile open(byte[] bytes, String path, String password) throws SheetException {
+        if (bytes.length == 0) {
+            throw new SheetException(Problem.EMPTY, path + ": the file is empty; get it again from its source", null);
+        }
+        try {
+            PDDocument document = Loader.loadPDF(bytes, password == null ? "" : password);
+            if (document.getNumberOfPages() == 0) {
+                document.close();
+                throw new SheetException(Problem.DAMAGED, path + ": the PDF has no pages; get it again", null);
+            }
+            return new PdfSheetFile(document, bytes, path);
+        } catch (InvalidPasswordException e) {
+            throw password == null || password.isEmpty()
+                    ? new SheetException(Problem.PASSWORD_NEEDED,
+                            path + ": is protected; give its password with --password", e)
+                    : new SheetException(Problem.PASSWORD_WRONG, path + ": the password does not open it", e);
+        } catch (SheetException e) {
+            throw e;
+        } catch (IOException | RuntimeException e) {
+            throw new SheetException(Problem.NOT_A_SHEET,
+                    path + ": is no PDF that can be read; check that it is a sheet and whole", e);
+        }
+    }
+
+    @Override
+    public String name() {
+        return Path.of(path).getFileName().toString();
+    }
+
+    @Override
+    public byte[] bytes() {
+        return bytes;
+    }
+
+    @Override
+    public int pageCount() {
+        return document.getNumberOfPages();
+    }
+
+    @Override
+    public PageSize pageSize(int page) throws SheetException {
+        PDPage p = page(page);
+        PDRectangle crop = p.getCropBox();
+        boolean turned = p.getRotation() % 180 != 0;
+        return turned ? new PageSize(crop.getHeight(), crop.getWidth())
+                : new PageSize(crop.getWidth(), crop.getHeight());
+    }
+
+    @Override
+    public Drawing draw(int page) throws SheetException {
+        PageSize size = pageSize(page);
+        return new Drawing(page, size.width(), size.height(), SheetKind.VECTOR, List.of(), List.of(), List.of(),
+                List.of());
+    }
+
+    @Override
+    public Raster render(int page, double scale, Box region) throws SheetException {
+        page(page);
+        int w = Math.max(1, (int) Math.ceil(region.width() * scale));
+        int h = Math.max(1, (int) Math.ceil(region.height() * scale));
+        BufferedImage image = new BufferedImage(w, h, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        try {
+            g.setBackground(Color.WHITE);
+            g.clearRect(0, 0, w, h);
+            g.translate(-region.x0() * scale, -region.y0() * scale);
+            renderer.renderPageToGraphics(page - 1, g, (float) scale);
+        } catch (IOException | RuntimeException e) {
+            throw new SheetException(Problem.DAMAGED, path + ": page " + page + " cannot be drawn ("
+                    + e.getMessage() + ")", e);
+        } finally {
+            g.dispose();
+        }
+        int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
+        for (int i = 0; i < pixels.length; i++) {
+            pixels[i] |= 0xFF000000;
+        }
+        return new Raster(w, h, pixels);
+    }
+
+    @Override
+    public void close() {
+        try {
+            document.close();
+        } catch (IOException e) {
+            throw new IllegalStateException("cannot close " + path, e);
+        }
+    }
+
+    private PDPage page(int page) throws SheetException {
+        if (page < 1 || page > document.getNumberOfPages()) {
+            throw new SheetException(Problem.NO_SUCH_PAGE,
+                    path + ": has no page " + page + "; it has " + document.getNumberOfPages(), null);
+        }
+        return document.getPage(page - 1);
+    }
+}

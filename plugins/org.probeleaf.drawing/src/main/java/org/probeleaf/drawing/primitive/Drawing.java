@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.drawing.primitive;
+
+import java.util.List;
+
+import org.probeleaf.schematic.netlist.SheetKind;
+
+/**
+ * One page taken apart.
+ *
+ * @param page     1-based page number
+ * @param width    of the page as displayed, in points
+ * @param height   of the page as displayed, in points
+ * @param kind     how the page carries its drawing
+ * @param strokes  lines, in the order of painting
+ * @param fills    filled shapes, in the order of painting
+ * @param texts    pieces of text, in the order of painting
+ * @param pictures placed pictures
+ */
+public record Drawing(int page, double width, double height, SheetKind kind, List<Stroke> strokes, List<Fill> fills,
+        List<Text> texts, List<Picture> pictures) {
+
+    public Drawing {
+        strokes = List.copyOf(strokes);
+        fills = List.copyOf(fills);
+        texts = List.copyOf(texts);
+        pictures = List.copyOf(pictures);
+    }
+}
