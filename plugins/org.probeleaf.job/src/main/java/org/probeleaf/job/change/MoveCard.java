@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.job.change;
+
+import java.time.Instant;
+
+import org.probeleaf.job.mark.Mark;
+import org.probeleaf.job.mark.Marks;
+import org.probeleaf.job.mark.Offset;
+
+/**
+ * Moves the card of a mark.
+ *
+ * @param id   of the mark
+ * @param card where to, or null to have it laid out by itself again
+ * @param when when
+ */
+public record MoveCard(String id, Offset card, Instant when) implements Change {
+
+    @Override
+    public String words(Marks before) {
+        return "move of " + Words.of(before, id);
+    }
+
+    @Override
+    public Marks applyTo(Marks before) {
+        Mark mark = before.find(id)
+                .orElseThrow(() -> new IllegalArgumentException("there is no such mark (any more): " + id));
+        return switch (mark.getClass().getSimpleName()) {
+            case "LabelMark" -> before.withLabels(Marks.replaced(before.labels(), id, m -> m.withCard(card)));
+            case "NoteMark" -> before.withNotes(Marks.replaced(before.notes(), id, m -> m.withCard(card)));
+            default -> before.withReadings(Marks.replaced(before.readings(), id, m -> m.withCard(card)));
+        };
+    }
+}

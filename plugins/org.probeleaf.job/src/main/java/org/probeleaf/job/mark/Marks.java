@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.job.mark;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+
+import org.probeleaf.job.details.JobDetails;
+
+/**
+ * All that changes act on: the head of the job and its marks, each list in the order the marks were made.
+ *
+ * @param details  the head
+ * @param labels   net labels of the technician's own
+ * @param notes    notes
+ * @param readings readings
+ */
+public record Marks(JobDetails details, List<LabelMark> labels, List<NoteMark> notes, List<ReadingMark> readings) {
+
+    public Marks {
+        labels = List.copyOf(labels);
+        notes = List.copyOf(notes);
+        readings = List.copyOf(readings);
+    }
+
+    /** No marks under the given head. */
+    public static Marks of(JobDetails details) {
+        return new Marks(details, List.of(), List.of(), List.of());
+    }
+
+    public Marks withDetails(JobDetails other) {
+        return new Marks(other, labels, notes, readings);
+    }
+
+    public Marks withLabels(List<LabelMark> other) {
+        return new Marks(details, other, notes, readings);
+    }
+
+    public Marks withNotes(List<NoteMark> other) {
+        return new Marks(details, labels, other, readings);
+    }
+
+    public Marks withReadings(List<ReadingMark> other) {
+        return new Marks(details, labels, notes, other);
+    }
+
+    /** The mark of whatever kind with the given id. */
+    public Optional<Mark> find(String id) {
+        return Stream.of(labels, notes, readings).<Mark>flatMap(List::stream).filter(m -> m.id().equals(id))
+                .findFirst();
+    }
+
+    /**
+     * A list with one more mark at its end.
+     *
+     * @throws IllegalArgumentException where a mark with that id is there already
+     */
+    public static <M extends Mark> List<M> added(List<M> list, M mark) {
+        if (list.stream().anyMatch(m -> m.id().equals(mark.id()))) {
+            throw new IllegalArgumentException("there already is a mark with the id " + mark.id());
+        }
+        List<M> next = new ArrayList<>(list);
+        next.add(mark);
+        return next;
+    }
+
+    /**
+     * A list with one mark replaced.
+     *
+     * @throws IllegalArgumentException where the list has no such mark
+     */
+    public static <M extends Mark> List<M> replaced(List<M> list, String id, UnaryOperator<M> by) {
+        require(list, id);
+        return list.stream().map(m -> m.id().equals(id) ? by.apply(m) : m).toList();
+    }
+
+    /**
+     * A list without one mark.
+     *
+     * @throws IllegalArgumentException where the list has no such mark
+     */
+    public static <M extends Mark> List<M> removed(List<M> list, String id) {
+        require(list, id);
+        return list.stream().filter(m -> !m.id().equals(id)).toList();
+    }
+
+    private static void require(List<? extends Mark> list, String id) {
+        if (list.stream().noneMatch(m -> m.id().equals(id))) {
+            throw new IllegalArgumentException("there is no such mark (any more): " + id);
+        }
+    }
+}

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.schematic.quantity;
+
+/**
+ * What a person typed for a reading, understood.
+ *
+ * @param quantity the value
+ * @param remark   the rest of the text ({@code flat} in {@code 2.2V flat}), empty where there is none, never null
+ */
+public record BenchValue(Quantity quantity, String remark) {
+
+    /**
+     * Reads a value as people write it on the bench.
+     *
+     * @throws IllegalArgumentException with one sentence for a person where the text does not begin with a value
+     */
+    public static BenchValue parse(String text) {
+        return QuantityParser.parse(text);
+    }
+
+    /**
+     * Reads a value whose kind is known, so that a bare number is one of that kind.
+     *
+     * @throws IllegalArgumentException with one sentence for a person where the text does not begin with a value of
+     *                                  that kind
+     */
+    public static BenchValue parse(String text, QuantityKind kind) {
+        return QuantityParser.parse(text, kind);
+    }
+}

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.schematic.quantity;
+
+/**
+ * A value with its kind.
+ *
+ * @param kind  what it says
+ * @param value in the kind's unit without prefix; for states 1 (high, joined) or 0 (low, open); always finite
+ */
+public record Quantity(QuantityKind kind, double value) {
+
+    public Quantity {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("a value must be a finite number");
+        }
+        if (kind.isState() && value != 0 && value != 1) {
+            throw new IllegalArgumentException("a " + kind.title() + " is one of two states");
+        }
+    }
+
+    public static Quantity of(QuantityKind kind, double value) {
+        return new Quantity(kind, value);
+    }
+
+    /** As shown: {@code 11.8 V}, {@code 3.3 k\u03a9}, {@code high}, {@code open}; {@link QuantityParser} reads it. */
+    public String text() {
+        return QuantityFormat.text(this);
+    }
+}

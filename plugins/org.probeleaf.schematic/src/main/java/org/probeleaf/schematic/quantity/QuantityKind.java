@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.schematic.quantity;
+
+/** What a bench value says. */
+public enum QuantityKind {
+    /** A number whose unit is not known ({@code 5.03}, {@code 1.2M}). */
+    NUMBER(Unit.NONE, "number"),
+    /** Volts, direct. */
+    VOLTAGE_DC(Unit.VOLT, "DC voltage"),
+    /** Volts, alternating, RMS. */
+    VOLTAGE_AC(Unit.VOLT, "AC voltage"),
+    /** A steady logic state: 1 high, 0 low. */
+    LOGIC(Unit.NONE, "logic state"),
+    /** Hertz. */
+    FREQUENCY(Unit.HERTZ, "frequency"),
+    /** Seconds. */
+    TIME(Unit.SECOND, "time"),
+    /** Ohms. */
+    RESISTANCE(Unit.OHM, "resistance"),
+    /** Whether two places are joined: 1 joined, 0 open. */
+    CONTINUITY(Unit.NONE, "continuity"),
+    /** Degrees Celsius. */
+    TEMPERATURE(Unit.DEGREE_CELSIUS, "temperature"),
+    /** Amperes. */
+    CURRENT(Unit.AMPERE, "current"),
+    /** Farads. */
+    CAPACITANCE(Unit.FARAD, "capacitance");
+
+    private final Unit unit;
+    private final String title;
+
+    QuantityKind(Unit unit, String title) {
+        this.unit = unit;
+        this.title = title;
+    }
+
+    /** The unit its values are held in. */
+    public Unit unit() {
+        return unit;
+    }
+
+    /** Its name for a person, in lower case ({@code "DC voltage"}). */
+    public String title() {
+        return title;
+    }
+
+    /** Whether its values are one of two states rather than a measure. */
+    public boolean isState() {
+        return this == LOGIC || this == CONTINUITY;
+    }
+}
