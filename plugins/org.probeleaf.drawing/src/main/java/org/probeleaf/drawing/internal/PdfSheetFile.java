@@ -4,11 +4,11 @@ package org.probeleaf.drawing.internal;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -91,9 +91,41 @@ public final class PdfSheetFile implements SheetFile {
 
     @Override
     public Drawing draw(int page) throws SheetException {
+        PDPage p = page(page);
         PageSize size = pageSize(page);
-        return new Drawing(page, size.width(), size.height(), SheetKind.VECTOR, List.of(), List.of(), List.of(),
-                List.of());
+        PageExtractor extractor = new PageExtractor(p, displayTransform(p, size), new LayerState(document));
+        try {
+            extractor.run();
+        } catch (IOException | RuntimeException e) {
+            throw new SheetException(Problem.DAMAGED, path + ": page " + page + " cannot be taken apart ("
+                    + e.getMessage() + ")", e);
+        }
+        return new Drawing(page, size.width(), size.height(), kind(extractor, size), extractor.strokes(),
+                extractor.fills(), extractor.texts(), extractor.pictures());
+    }
+
+    private static SheetKind kind(PageExtractor page, PageSize size) {
+        double area = size.width() * size.height();
+        boolean covered = page.pictures().stream()
+                .anyMatch(i -> i.box().width() * i.box().height() > 0.5 * area);
+        if (!covered) {
+            return SheetKind.VECTOR;
+        }
+        return page.strokes().size() + page.fills().size() > 20 ? SheetKind.MIXED : SheetKind.SCAN;
+    }
+
+    /** Takes the page's user space to displayed coordinates: crop box, rotation, y downwards. */
+    private static AffineTransform displayTransform(PDPage page, PageSize size) {
+        PDRectangle crop = page.getCropBox();
+        AffineTransform t = new AffineTransform();
+        switch (Math.floorMod(page.getRotation(), 360)) {
+            case 90 -> t.setTransform(0, 1, 1, 0, 0, 0);
+            case 180 -> t.setTransform(-1, 0, 0, 1, size.width(), 0);
+            case 270 -> t.setTransform(0, -1, -1, 0, size.width(), size.height());
+            default -> t.setTransform(1, 0, 0, -1, 0, size.height());
+        }
+        t.translate(-crop.getLowerLeftX(), -crop.getLowerLeftY());
+        return t;
     }
 
     @Override
