@@ -11,19 +11,21 @@ package org.probeleaf.schematic.quantity;
 public record BenchValue(Quantity quantity, String remark) {
 
     /**
-     * Reads a value as people write it on the bench.
+     * Reads a value as people write it on the bench. A number whose unit the text does not tell stays a
+     * {@link QuantityKind#NUMBER}: {@code 1.2M} may be ohms or hertz.
      *
      * @throws IllegalArgumentException with one sentence for a person where the text does not begin with a value
      */
     public static BenchValue parse(String text) {
-        return QuantityParser.parse(text);
+        return QuantityParser.parse(text, QuantityKind.NUMBER);
     }
 
     /**
-     * Reads a value whose kind is known, so that a bare number is one of that kind.
+     * Reads a value of which the kind is known from elsewhere, so that a bare number is one of that kind. Where the
+     * text itself says another kind ({@code 3.3kHz} for a voltage), the text counts.
      *
-     * @throws IllegalArgumentException with one sentence for a person where the text does not begin with a value of
-     *                                  that kind
+     * @throws IllegalArgumentException with one sentence for a person where the text does not begin with a value, or
+     *                                  a bare number cannot be of that kind
      */
     public static BenchValue parse(String text, QuantityKind kind) {
         return QuantityParser.parse(text, kind);

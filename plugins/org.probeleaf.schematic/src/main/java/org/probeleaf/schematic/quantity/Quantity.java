@@ -6,7 +6,8 @@ package org.probeleaf.schematic.quantity;
  * A value with its kind.
  *
  * @param kind  what it says
- * @param value in the kind's unit without prefix; for states 1 (high, joined) or 0 (low, open); always finite
+ * @param value in the kind's unit without prefix; for states 1 (high, joined) or 0 (low, open); always finite, and
+ *              never minus zero
  */
 public record Quantity(QuantityKind kind, double value) {
 
@@ -17,13 +18,14 @@ public record Quantity(QuantityKind kind, double value) {
         if (kind.isState() && value != 0 && value != 1) {
             throw new IllegalArgumentException("a " + kind.title() + " is one of two states");
         }
+        value = value + 0.0;
     }
 
     public static Quantity of(QuantityKind kind, double value) {
         return new Quantity(kind, value);
     }
 
-    /** As shown: {@code 11.8 V}, {@code 3.3 k\u03a9}, {@code high}, {@code open}; {@link QuantityParser} reads it. */
+    /** As shown: {@code 11.8 V}, {@code 3.3 k\u03a9}, {@code high}, {@code open}; {@link BenchValue} reads it back. */
     public String text() {
         return QuantityFormat.text(this);
     }

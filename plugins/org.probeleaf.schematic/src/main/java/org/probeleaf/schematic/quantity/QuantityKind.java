@@ -10,6 +10,8 @@ public enum QuantityKind {
     VOLTAGE_DC(Unit.VOLT, "DC voltage"),
     /** Volts, alternating, RMS. */
     VOLTAGE_AC(Unit.VOLT, "AC voltage"),
+    /** Volts, from the lowest to the highest point of an alternating voltage. */
+    VOLTAGE_PP(Unit.VOLT, "peak-to-peak voltage"),
     /** A steady logic state: 1 high, 0 low. */
     LOGIC(Unit.NONE, "logic state"),
     /** Hertz. */
@@ -43,6 +45,11 @@ public enum QuantityKind {
     /** Its name for a person, in lower case ({@code "DC voltage"}). */
     public String title() {
         return title;
+    }
+
+    /** Whether it is one of the voltages. */
+    public boolean isVoltage() {
+        return unit == Unit.VOLT;
     }
 
     /** Whether its values are one of two states rather than a measure. */
