@@ -26,6 +26,7 @@ final class PartBookReader {
     private List<Spelling> spelt;
     private List<Spelling> unlike;
     private List<PinType> pins;
+    private List<UnitType> units;
 
     PartBook read(BufferedReader in) throws IOException {
         for (String text = in.readLine(); text != null; text = in.readLine()) {
@@ -61,6 +62,7 @@ final class PartBookReader {
                 spelt = new ArrayList<>();
                 unlike = new ArrayList<>();
                 pins = new ArrayList<>();
+                units = new ArrayList<>();
             }
             default -> throw bad("begins with neither class nor part");
         }
@@ -72,11 +74,27 @@ final class PartBookReader {
             case "spelt" -> rest.forEach(f -> spelt.add(Spelling.of(f)));
             case "unlike" -> rest.forEach(f -> unlike.add(Spelling.of(f)));
             case "nc" -> rest.forEach(n -> pins.add(new PinType(n, PinRole.NOT_CONNECTED, List.of())));
+            case "unit" -> units.add(unit(rest));
             default -> {
                 need(words.size() >= 3, "must be: NUMBER ROLE NAME");
                 pins.add(new PinType(words.get(0), role(words.get(1)), words.subList(2, words.size())));
             }
         }
+    }
+
+    private UnitType unit(List<String> words) throws IOException {
+        need(words.size() >= 5 && words.get(3).equals(">"), "must be: unit NAME FUNCTION INPUTS > OUTPUTS");
+        Map<String, List<String>> controls = new HashMap<>();
+        for (String control : words.subList(5, words.size())) {
+            int is = control.indexOf('=');
+            need(is > 0, "needs CONTROL=PINS in place of " + control);
+            controls.put(control.substring(0, is), pinList(control.substring(is + 1)));
+        }
+        return new UnitType(words.get(0), words.get(1), pinList(words.get(2)), pinList(words.get(4)), controls);
+    }
+
+    private static List<String> pinList(String commas) {
+        return List.of(commas.split(","));
     }
 
     private void endPart() throws IOException {
@@ -89,9 +107,13 @@ final class PartBookReader {
         }
         need(numbers.size() == count, "ends part " + name + ", which lists " + numbers.size() + " of " + count
                 + " pins");
+        for (UnitType unit : units) {
+            need(numbers.containsAll(unit.inputs()) && numbers.containsAll(unit.outputs()),
+                    "ends part " + name + ", whose unit " + unit.name() + " has pins that it has not");
+        }
         pins.sort((a, b) -> a.number().length() != b.number().length()
                 ? a.number().length() - b.number().length() : a.number().compareTo(b.number()));
-        entries.add(new PartBook.Entry(new PartType(name, title, pins), List.copyOf(spelt), List.copyOf(unlike)));
+        entries.add(new PartBook.Entry(new PartType(name, title, pins, units), List.copyOf(spelt), List.copyOf(unlike)));
         name = null;
     }
 

@@ -12,11 +12,13 @@ import java.util.Optional;
  * @param name  the book's name for it ({@code "7400"})
  * @param title what it is ({@code "Quad 2-input NAND"})
  * @param pins  all of them, by number
+ * @param units its sections, as far as the book knows them
  */
-public record PartType(String name, String title, List<PinType> pins) {
+public record PartType(String name, String title, List<PinType> pins, List<UnitType> units) {
 
     public PartType {
         pins = List.copyOf(pins);
+        units = List.copyOf(units);
     }
 
     /** The pin with the given number. */

@@ -72,9 +72,21 @@ class PartBookTest {
         assertEquals(PinDirection.UNKNOWN, book.direction(part("Q1", "BC548"), pin(null, "C")));
     }
 
+    @Test
+    void passes_gateOfQuadNand_onlyWithinItsSection() {
+        UnitType second = book.find("74LS00").orElseThrow().units().get(1);
+        assertTrue(second.passes("4", "6"));
+        assertFalse(second.passes("6", "4"));
+        assertFalse(second.passes("1", "6"));
+        UnitType line = book.find("74LS245").orElseThrow().units().get(0);
+        assertTrue(line.passes("18", "2"));
+        assertTrue(line.passes("2", "18"));
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"nonsense", "class R", "class R toaster", "  1 in A", "part X two Thing",
-        "part X 2 Thing\n  1 in A", "part X 2 Thing\n  1 in A\n  1 in B", "part X 1 Thing\n  1 sideways A"})
+        "part X 2 Thing\n  1 in A", "part X 2 Thing\n  1 in A\n  1 in B", "part X 1 Thing\n  1 sideways A",
+        "part X 1 Thing\n  1 in A\n  unit A NOT 1 > 2"})
     void read_wrongLine_namesIt(String text) {
         IOException e = assertThrows(IOException.class, () -> PartBook.read(new StringReader(text)));
         assertTrue(e.getMessage().contains("line "), e.getMessage());
