@@ -94,6 +94,14 @@ public interface SheetFile extends AutoCloseable {
      */
     Raster render(int page, double scale, Box region) throws SheetException;
 
+    /**
+     * Makes a page ready to be rendered quickly, again and again.
+     *
+     * @param page 1-based
+     * @throws SheetException where there is no such page or it is damaged
+     */
+    PagePicture picture(int page) throws SheetException;
+
     @Override
     void close();
 }

@@ -9,6 +9,7 @@ import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Optional;
 
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -16,6 +17,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
 import org.apache.pdfbox.rendering.PDFRenderer;
+import org.probeleaf.drawing.PagePicture;
 import org.probeleaf.drawing.PageSize;
 import org.probeleaf.drawing.Raster;
 import org.probeleaf.drawing.SheetException;
@@ -32,12 +34,14 @@ public final class PdfSheetFile implements SheetFile {
     private final PDFRenderer renderer;
     private final byte[] bytes;
     private final String path;
+    private final String password;
 
-    private PdfSheetFile(PDDocument document, byte[] bytes, String path) {
+    private PdfSheetFile(PDDocument document, byte[] bytes, String path, String password) {
         this.document = document;
         this.renderer = new PDFRenderer(document);
         this.bytes = bytes;
         this.path = path;
+        this.password = password;
     }
 
     /** As {@link SheetFile#open(byte[], String, String)} for a PDF. */
@@ -51,7 +55,7 @@ public final class PdfSheetFile implements SheetFile {
                 document.close();
                 throw new SheetException(Problem.DAMAGED, path + ": the PDF has no pages; get it again", null);
             }
-            return new PdfSheetFile(document, bytes, path);
+            return new PdfSheetFile(document, bytes, path, password);
         } catch (InvalidPasswordException e) {
             throw password == null || password.isEmpty()
                     ? new SheetException(Problem.PASSWORD_NEEDED,
@@ -146,11 +150,20 @@ public final class PdfSheetFile implements SheetFile {
         } finally {
             g.dispose();
         }
-        int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
-        for (int i = 0; i < pixels.length; i++) {
-            pixels[i] |= 0xFF000000;
+        return Rasters.opaque(w, h, ((DataBufferInt) image.getRaster().getDataBuffer()).getData());
+    }
+
+    @Override
+    public PagePicture picture(int page) throws SheetException {
+        page(page);
+        PageSize size = pageSize(page);
+        try {
+            Optional<DisplayList> recorded = new PageRecorder(document).record(page - 1, size);
+            return recorded.isPresent() ? recorded.get() : new DirectPicture(bytes, path, password, page, size);
+        } catch (IOException | RuntimeException e) {
+            throw new SheetException(Problem.DAMAGED, path + ": page " + page + " cannot be drawn ("
+                    + e.getMessage() + ")", e);
         }
-        return new Raster(w, h, pixels);
     }
 
     @Override
