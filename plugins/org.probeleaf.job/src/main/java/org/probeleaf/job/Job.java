@@ -3,20 +3,53 @@
 package org.probeleaf.job;
 
 import java.nio.file.Path;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.stream.Collectors;
 
+import org.probeleaf.drawing.primitive.Drawing;
+import org.probeleaf.job.LogEntry.Status;
 import org.probeleaf.job.change.Change;
 import org.probeleaf.job.details.JobDetails;
+import org.probeleaf.job.internal.ChangeLog;
+import org.probeleaf.job.internal.Failures;
+import org.probeleaf.job.internal.JobChecker;
+import org.probeleaf.job.internal.JobFile;
+import org.probeleaf.job.internal.JobStore;
+import org.probeleaf.job.internal.Sha256;
+import org.probeleaf.job.mark.Marks;
 import org.probeleaf.recognition.Progress;
+import org.probeleaf.recognition.Recogniser;
 import org.probeleaf.schematic.netlist.Netlist;
 
 /**
- * An open job file. Any thread may call; calls that write wait for each other. Whoever opened it closes it.
+ * An open job file. Its state is its changes replayed; a change is on the disk before anyone hears of it, and undo
+ * goes back to the start, also after the job was closed and opened again.
+ *
+ * <p>Any thread may call. Calls that touch the file wait for each other; {@link #state} never waits. Listeners are told
+ * on the thread that made the change, with no lock held; where several threads write, {@link JobState#revision} tells
+ * which state is the newer. Whoever opened the job closes it.
  */
 public final class Job implements AutoCloseable {
 
-    private Job() {
+    private final JobFile file;
+    private final JobDetails start;
+    private final List<JobListener> listeners = new CopyOnWriteArrayList<>();
+    private ChangeLog log;
+    private Netlist netlist;
+    private boolean closed;
+    private volatile JobState state;
+
+    private Job(JobFile file, JobDetails start, ChangeLog log, JobState state) {
+        this.file = file;
+        this.start = start;
+        this.log = log;
+        this.netlist = state.netlist();
+        this.state = state;
     }
 
     /**
@@ -25,7 +58,7 @@ public final class Job implements AutoCloseable {
      * @param file    a file that is not there yet
      * @param sheets  sheet files, at least one, in order
      * @param details the head
-     * @throws JobException EXISTS, SHEET, NOT_WRITTEN; where it is thrown no file is left behind
+     * @throws JobException EXISTS, SHEET, HELD, NOT_WRITTEN; where it is thrown no file is left behind
      */
     public static Job create(Path file, List<Path> sheets, JobDetails details) throws JobException {
         return create(file, sheets, details, null);
@@ -38,16 +71,19 @@ public final class Job implements AutoCloseable {
      *                 asking again; whoever has the job can read them
      */
     public static Job create(Path file, List<Path> sheets, JobDetails details, String password) throws JobException {
-        throw new UnsupportedOperationException();
+        if (sheets.isEmpty()) {
+            throw new IllegalArgumentException("a job needs at least one sheet");
+        }
+        return opened(JobFile.create(file, details, SheetIntake.take(sheets, password), Instant.now()));
     }
 
     /**
-     * Opens a job file as its one writer.
+     * Opens a job file as its one writer. A file of an older version is brought up to date.
      *
      * @throws JobException NOT_FOUND, NOT_A_JOB, HELD, DAMAGED, NEWER_VERSION, NOT_WRITTEN
      */
     public static Job open(Path file) throws JobException {
-        throw new UnsupportedOperationException();
+        return opened(JobFile.write(file));
     }
 
     /**
@@ -56,22 +92,47 @@ public final class Job implements AutoCloseable {
      * @throws JobException NOT_FOUND, NOT_A_JOB, DAMAGED, NEWER_VERSION
      */
     public static Job openToRead(Path file) throws JobException {
-        throw new UnsupportedOperationException();
+        return opened(JobFile.read(file));
+    }
+
+    private static Job opened(JobFile file) throws JobException {
+        try {
+            return file.store().snapshot(() -> {
+                JobStore store = file.store();
+                JobDetails start = store.startDetails();
+                ChangeLog log = ChangeLog.replay(start, store.changes());
+                return new Job(file, start, log, state(log, store.sheets(), store.netlist(), store.revision()));
+            });
+        } catch (SQLException e) {
+            file.close();
+            throw Failures.of(file.path(), e);
+        } catch (RuntimeException e) {
+            file.close();
+            throw new JobException(JobException.Problem.DAMAGED, file.path() + ": is damaged (" + e.getMessage()
+                    + "); go back to a copy of it", e);
+        }
+    }
+
+    private static JobState state(ChangeLog log, List<JobSheet> sheets, Netlist netlist, long revision) {
+        Marks m = log.marks();
+        return new JobState(m.details(), sheets, netlist, m.labels(), m.notes(), m.readings(), log.entries(),
+                log.undoable().map(r -> r.entry().words()).orElse(null),
+                log.redoable().map(r -> r.entry().words()).orElse(null), revision);
     }
 
     /** The job's file. */
     public Path file() {
-        throw new UnsupportedOperationException();
+        return file.path();
     }
 
     /** Whether the job was opened to read only. */
     public boolean readOnly() {
-        throw new UnsupportedOperationException();
+        return file.lock() == null;
     }
 
     /** The job as it is now. */
     public JobState state() {
-        throw new UnsupportedOperationException();
+        return state;
     }
 
     /**
@@ -82,7 +143,14 @@ public final class Job implements AutoCloseable {
      * @throws JobException             NOT_WRITTEN, DAMAGED; the job is then as before
      */
     public void apply(Change change) throws JobException {
-        throw new UnsupportedOperationException();
+        written(store -> {
+            Marks before = log.marks();
+            Marks after = change.applyTo(before);
+            String words = change.words(before);
+            ChangeLog.Row row = store.commit(() -> store.addChange(change, words));
+            log = log.plus(row, after);
+            return Optional.of(words);
+        });
     }
 
     /**
@@ -92,7 +160,13 @@ public final class Job implements AutoCloseable {
      * @throws JobException as {@link #apply}
      */
     public Optional<String> undo() throws JobException {
-        throw new UnsupportedOperationException();
+        return written(store -> {
+            Optional<ChangeLog.Row> last = log.undoable();
+            if (last.isPresent()) {
+                move(store, last.get(), Status.UNDONE, log.without(last.get(), start));
+            }
+            return last.map(r -> r.entry().words());
+        });
     }
 
     /**
@@ -102,7 +176,21 @@ public final class Job implements AutoCloseable {
      * @throws JobException as {@link #apply}
      */
     public Optional<String> redo() throws JobException {
-        throw new UnsupportedOperationException();
+        return written(store -> {
+            Optional<ChangeLog.Row> next = log.redoable();
+            if (next.isPresent()) {
+                move(store, next.get(), Status.DONE, ChangeLog.apply(next.get(), log.marks()));
+            }
+            return next.map(r -> r.entry().words());
+        });
+    }
+
+    private void move(JobStore store, ChangeLog.Row row, Status status, Marks after) throws SQLException {
+        store.commit(() -> {
+            store.setStatus(row, status);
+            return row;
+        });
+        log = log.with(row, status, after);
     }
 
     /**
@@ -111,18 +199,65 @@ public final class Job implements AutoCloseable {
      * @throws JobException as {@link #apply}
      */
     public void setNetlist(Netlist netlist) throws JobException {
-        throw new UnsupportedOperationException();
+        written(store -> {
+            store.commit(() -> {
+                store.setNetlist(netlist, Instant.now());
+                return netlist;
+            });
+            this.netlist = netlist;
+            return Optional.of("netlist");
+        });
+    }
+
+    /** Writes something; returns what was written, in words, or empty where there was nothing to do. */
+    @FunctionalInterface
+    private interface Writing {
+        Optional<String> write(JobStore store) throws SQLException;
+    }
+
+    private Optional<String> written(Writing writing) throws JobException {
+        Optional<String> words;
+        JobState now;
+        synchronized (this) {
+            requireOpen();
+            if (readOnly()) {
+                throw new IllegalStateException(file.path() + ": was opened to read; open it to write");
+            }
+            try {
+                words = writing.write(file.store());
+            } catch (SQLException e) {
+                throw Failures.of(file.path(), e);
+            }
+            if (words.isPresent()) {
+                state = state(log, state.sheets(), netlist, state.revision() + 1);
+            }
+            now = state;
+        }
+        if (words.isPresent()) {
+            listeners.forEach(l -> l.jobChanged(now));
+        }
+        return words;
     }
 
     /**
      * Recognises the job's sheets; page numbers count on over the files. Does not keep the result: see
-     * {@link #setNetlist}.
+     * {@link #setNetlist}. The netlist of a job of several files bears their names in one, and the checksum of all
+     * their bytes in order.
      *
      * @throws java.util.concurrent.CancellationException where {@code progress} says to stop
      * @throws JobException                               SHEET, DAMAGED
      */
     public Netlist recognise(Progress progress) throws JobException {
-        throw new UnsupportedOperationException();
+        List<Drawing> drawings = new ArrayList<>();
+        List<byte[]> all = new ArrayList<>();
+        List<JobSheet> sheets = state.sheets();
+        for (JobSheet sheet : sheets) {
+            byte[] bytes = sheetBytes(sheet.index());
+            all.add(bytes);
+            drawings.addAll(SheetIntake.draw(sheet, bytes, sheetPassword(sheet.index()), progress));
+        }
+        String names = sheets.stream().map(JobSheet::fileName).collect(Collectors.joining(", "));
+        return new Recogniser().recognise(names, Sha256.of(all), drawings, progress);
     }
 
     /**
@@ -131,8 +266,13 @@ public final class Job implements AutoCloseable {
      * @param index 0-based, see {@link JobSheet#index}
      * @throws JobException DAMAGED
      */
-    public byte[] sheetBytes(int index) throws JobException {
-        throw new UnsupportedOperationException();
+    public synchronized byte[] sheetBytes(int index) throws JobException {
+        requireOpen();
+        try {
+            return file.store().sheetBytes(index);
+        } catch (SQLException e) {
+            throw Failures.of(file.path(), e);
+        }
     }
 
     /**
@@ -142,18 +282,23 @@ public final class Job implements AutoCloseable {
      * @return the password, or null where it needs none
      * @throws JobException DAMAGED
      */
-    public String sheetPassword(int index) throws JobException {
-        throw new UnsupportedOperationException();
+    public synchronized String sheetPassword(int index) throws JobException {
+        requireOpen();
+        try {
+            return file.store().sheetPassword(index);
+        } catch (SQLException e) {
+            throw Failures.of(file.path(), e);
+        }
     }
 
     /** From now on tells {@code listener} of each change. */
     public void addListener(JobListener listener) {
-        throw new UnsupportedOperationException();
+        listeners.add(listener);
     }
 
     /** No longer tells {@code listener}. */
     public void removeListener(JobListener listener) {
-        throw new UnsupportedOperationException();
+        listeners.remove(listener);
     }
 
     /**
@@ -161,13 +306,28 @@ public final class Job implements AutoCloseable {
      *
      * @return what is wrong, one line each; empty where the job is sound
      */
-    public List<String> check() {
-        throw new UnsupportedOperationException();
+    public synchronized List<String> check() {
+        requireOpen();
+        return new JobChecker(file.store()).check();
+    }
+
+    private void requireOpen() {
+        if (closed) {
+            throw new IllegalStateException(file.path() + ": the job is closed");
+        }
     }
 
     /** Lets the file go. Closing twice is allowed. */
     @Override
-    public void close() {
-        throw new UnsupportedOperationException();
+    public synchronized void close() {
+        if (closed) {
+            return;
+        }
+        closed = true;
+        try {
+            file.close();
+        } catch (JobException e) {
+            // Every change was on the disk before; there is nothing left to lose.
+        }
     }
 }

@@ -4,7 +4,6 @@ package org.probeleaf.job.change;
 
 import java.time.Instant;
 
-import org.probeleaf.job.mark.Mark;
 import org.probeleaf.job.mark.Marks;
 import org.probeleaf.job.mark.Offset;
 
@@ -24,12 +23,9 @@ public record MoveCard(String id, Offset card, Instant when) implements Change {
 
     @Override
     public Marks applyTo(Marks before) {
-        Mark mark = before.find(id)
-                .orElseThrow(() -> new IllegalArgumentException("there is no such mark (any more): " + id));
-        return switch (mark.getClass().getSimpleName()) {
-            case "LabelMark" -> before.withLabels(Marks.replaced(before.labels(), id, m -> m.withCard(card)));
-            case "NoteMark" -> before.withNotes(Marks.replaced(before.notes(), id, m -> m.withCard(card)));
-            default -> before.withReadings(Marks.replaced(before.readings(), id, m -> m.withCard(card)));
-        };
+        if (before.find(id).isEmpty()) {
+            throw new IllegalArgumentException("there is no such mark (any more): " + id);
+        }
+        return before.withCardMoved(id, card);
     }
 }

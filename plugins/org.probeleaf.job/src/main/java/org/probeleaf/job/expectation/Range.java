@@ -17,6 +17,7 @@ public record Range(QuantityKind kind, double low, double high, String text) imp
 
     @Override
     public Verdict judge(Quantity value) {
-        throw new UnsupportedOperationException();
+        return Judge.comparable(kind, value) ? Judge.within(low, high, kind, value, text)
+                : Judge.otherKind(kind, value);
     }
 }

@@ -6,11 +6,11 @@ import org.probeleaf.schematic.quantity.Quantity;
 import org.probeleaf.schematic.quantity.QuantityKind;
 
 /**
- * A nominal value with a tolerance to both sides.
+ * A nominal value with a tolerance to both sides; for a state, the state itself.
  *
- * @param nominal  the value it should be
- * @param margin   how far it may be off, in the nominal's unit, at least 0
- * @param text     as parsed
+ * @param nominal the value it should be
+ * @param margin  how far it may be off, in the nominal's unit, at least 0
+ * @param text    as parsed
  */
 public record Tolerance(Quantity nominal, double margin, String text) implements Expectation {
 
@@ -21,6 +21,14 @@ public record Tolerance(Quantity nominal, double margin, String text) implements
 
     @Override
     public Verdict judge(Quantity value) {
-        throw new UnsupportedOperationException();
+        if (!Judge.comparable(kind(), value)) {
+            return Judge.otherKind(kind(), value);
+        }
+        if (kind().isState()) {
+            return value.value() == nominal.value()
+                    ? new Verdict(Outcome.GOOD, value.text() + " as expected")
+                    : new Verdict(Outcome.BAD, value.text() + ", where " + nominal.text() + " is expected");
+        }
+        return Judge.within(nominal.value() - margin, nominal.value() + margin, kind(), value, text);
     }
 }

@@ -47,6 +47,13 @@ public record Marks(JobDetails details, List<LabelMark> labels, List<NoteMark> n
         return new Marks(details, labels, notes, other);
     }
 
+    /** These marks with the card of one of them elsewhere; without that mark, the same. */
+    public Marks withCardMoved(String id, Offset card) {
+        return new Marks(details, labels.stream().map(m -> m.id().equals(id) ? m.withCard(card) : m).toList(),
+                notes.stream().map(m -> m.id().equals(id) ? m.withCard(card) : m).toList(),
+                readings.stream().map(m -> m.id().equals(id) ? m.withCard(card) : m).toList());
+    }
+
     /** The mark of whatever kind with the given id. */
     public Optional<Mark> find(String id) {
         return Stream.of(labels, notes, readings).<Mark>flatMap(List::stream).filter(m -> m.id().equals(id))
