@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.cli.answer;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Locale;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+
+import org.probeleaf.job.JobSheet;
+import org.probeleaf.job.JobState;
+import org.probeleaf.job.LogEntry;
+import org.probeleaf.job.details.Hazard;
+import org.probeleaf.job.mark.LabelMark;
+import org.probeleaf.job.mark.Mark;
+import org.probeleaf.job.mark.NoteMark;
+import org.probeleaf.job.mark.ReadingMark;
+
+/** A job as JSON. */
+public final class JobJson {
+
+    private JobJson() {
+    }
+
+    /** Writes the keys of the answer into an open object. */
+    public static void write(JsonGenerator out, Path file, JobState state) throws IOException {
+        out.writeStringField("file", file.toString());
+        out.writeStringField("unit", state.details().unit());
+        out.writeStringField("customer", state.details().customer());
+        out.writeStringField("complaint", state.details().complaint());
+        out.writeStringField("technician", state.details().technician());
+        out.writeArrayFieldStart("hazards");
+        for (Hazard hazard : state.details().hazards()) {
+            out.writeString(hazard.key());
+        }
+        out.writeEndArray();
+        out.writeArrayFieldStart("sheets");
+        for (JobSheet sheet : state.sheets()) {
+            out.writeStartObject();
+            out.writeStringField("file", sheet.fileName());
+            out.writeStringField("sha256", sheet.sha256());
+            out.writeNumberField("first_page", sheet.firstPage());
+            out.writeNumberField("pages", sheet.pageCount());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        out.writeBooleanField("recognised", state.netlist() != null);
+        out.writeNumberField("parts", state.netlist() == null ? 0 : state.netlist().parts().size());
+        out.writeNumberField("nets", state.netlist() == null ? 0 : state.netlist().nets().size());
+        marks(out, state);
+        log(out, state);
+        out.writeStringField("undo", state.undoName());
+        out.writeStringField("redo", state.redoName());
+        out.writeNumberField("revision", state.revision());
+    }
+
+    private static void marks(JsonGenerator out, JobState state) throws IOException {
+        out.writeArrayFieldStart("labels");
+        for (LabelMark label : state.labels()) {
+            start(out, label);
+            out.writeStringField("text", label.text());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        out.writeArrayFieldStart("notes");
+        for (NoteMark note : state.notes()) {
+            start(out, note);
+            out.writeStringField("text", note.text());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        out.writeArrayFieldStart("readings");
+        for (ReadingMark reading : state.readings()) {
+            start(out, reading);
+            reading(out, reading);
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+    }
+
+    private static void reading(JsonGenerator out, ReadingMark r) throws IOException {
+        out.writeStringField("typed", r.typed());
+        out.writeStringField("kind", r.value().kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        out.writeNumberField("value", r.value().value());
+        out.writeStringField("unit", r.value().kind().unit().symbol());
+        out.writeStringField("remark", r.remark());
+        out.writeStringField("expected", r.expectation() == null ? null : r.expectation().text());
+        if (r.verdict() == null) {
+            out.writeNullField("verdict");
+        } else {
+            out.writeObjectFieldStart("verdict");
+            out.writeStringField("outcome", r.verdict().outcome().name().toLowerCase(Locale.ROOT));
+            out.writeStringField("reason", r.verdict().reason());
+            out.writeEndObject();
+        }
+    }
+
+    private static void start(JsonGenerator out, Mark mark) throws IOException {
+        out.writeStartObject();
+        out.writeStringField("id", mark.id());
+        out.writeStringField("at", mark.place().text());
+        out.writeNumberField("page", mark.page());
+        out.writeArrayFieldStart("point");
+        out.writeNumber(mark.at().x());
+        out.writeNumber(mark.at().y());
+        out.writeEndArray();
+        out.writeStringField("when", mark.when().toString());
+    }
+
+    private static void log(JsonGenerator out, JobState state) throws IOException {
+        out.writeArrayFieldStart("log");
+        for (LogEntry entry : state.log()) {
+            out.writeStartObject();
+            out.writeNumberField("number", entry.number());
+            out.writeStringField("when", entry.when().toString());
+            out.writeStringField("change", entry.words());
+            out.writeStringField("status", entry.status().name().toLowerCase(Locale.ROOT));
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+    }
+}

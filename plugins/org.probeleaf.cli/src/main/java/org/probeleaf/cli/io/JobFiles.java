@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.cli.io;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+
+import org.probeleaf.job.Job;
+import org.probeleaf.job.mark.Anchor;
+import org.probeleaf.recognition.Progress;
+import org.probeleaf.schematic.netlist.Netlist;
+import org.probeleaf.schematic.partbook.PartBook;
+import org.probeleaf.schematic.place.Place;
+import org.probeleaf.trace.SignalGraph;
+
+/** What the verbs that change a job share. */
+public final class JobFiles {
+
+    private JobFiles() {
+    }
+
+    /** The job's netlist; recognised and kept where it has none yet. */
+    public static Netlist netlist(Job job, Console console) throws IOException {
+        if (job.state().netlist() == null) {
+            job.setNetlist(recognise(job, console));
+        }
+        return job.state().netlist();
+    }
+
+    /** Recognises the job's sheets and shows how far it is. */
+    public static Netlist recognise(Job job, Console console) throws IOException {
+        try {
+            return job.recognise(new Progress() {
+                @Override
+                public void pagesDone(int done, int total) {
+                    console.progress(job.file().getFileName() + ": reading page " + done + " of " + total);
+                }
+            });
+        } finally {
+            console.progressDone();
+        }
+    }
+
+    /**
+     * The spot that a place means in a job, the technician's net labels included.
+     *
+     * @throws Problem where the job's sheets have no such place
+     */
+    public static Anchor anchor(Job job, Place place, Path file, Console console) throws IOException {
+        Netlist netlist = place instanceof Place.OnPage && job.state().netlist() == null ? null
+                : netlist(job, console);
+        if (place instanceof Place.OnPage spot && spot.page() > job.state().pageCount()) {
+            throw Problem.usage(file + ": there is no page " + spot.page() + "; the job has "
+                    + job.state().pageCount());
+        }
+        Optional<Anchor> anchor = Anchor.of(place, netlist);
+        if (anchor.isPresent()) {
+            return anchor.get();
+        }
+        SignalGraph graph = SignalGraph.of(Labels.applied(netlist, job.state().labels()), PartBook.standard());
+        if (place instanceof Place.OfNet) {
+            Optional<Anchor> labelled = graph.netAt(place)
+                    .flatMap(net -> Anchor.of(new Place.OfNet(net.id()), netlist));
+            if (labelled.isPresent()) {
+                return labelled.get();
+            }
+        }
+        graph.trace(place);
+        throw Problem.usage(file + ": " + place.text() + " is nowhere on the sheets; name another place");
+    }
+}

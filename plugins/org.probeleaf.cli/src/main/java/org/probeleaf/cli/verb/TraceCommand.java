@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.cli.verb;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+
+import org.probeleaf.cli.answer.TraceJson;
+import org.probeleaf.cli.answer.TraceText;
+import org.probeleaf.cli.io.Console;
+import org.probeleaf.cli.io.DrawingSource;
+import org.probeleaf.cli.io.ExitCode;
+import org.probeleaf.cli.io.JsonTarget;
+import org.probeleaf.cli.io.PageRange;
+import org.probeleaf.cli.io.SheetReader;
+import org.probeleaf.schematic.netlist.Netlist;
+import org.probeleaf.schematic.partbook.PartBook;
+import org.probeleaf.schematic.place.Place;
+import org.probeleaf.trace.NetTrace;
+import org.probeleaf.trace.SignalGraph;
+import org.probeleaf.trace.SignalPath;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code trace}: where a signal goes. */
+@Command(name = "trace", description = {
+    "Say where a signal goes: every pin on the net at a place, on all sheets, drivers and loads told apart; with --to"
+            + " also the ways from there to another place.", "",
+    "AT names a place: IC4.21 (part and pin), IC4 (a part), net:/RD (a net by name or id), 1@120.5,300 (page, and"
+            + " points from the left and the top)."})
+public final class TraceCommand extends Verb {
+
+    @Parameters(paramLabel = "DRAWING", description = "A sheet, a job or a netlist document.")
+    private Path drawing;
+
+    @Option(names = "--from", paramLabel = "AT", required = true, description = "Where to begin.")
+    private String from;
+
+    @Option(names = "--to", paramLabel = "AT", description = {
+        "Where the signal should arrive. Ways lead through resistors, capacitors, coils, diodes, fuses, links, switches"
+                + " and transistors, and through gates and buffers from input to output."})
+    private String to;
+
+    @Option(names = "--password", paramLabel = "P", description = "Opens a protected PDF.")
+    private String password;
+
+    @Option(names = "--json", paramLabel = "FILE", description = "Write the answer as JSON (- for standard output).")
+    private String json;
+
+    public TraceCommand(Console console) {
+        super(console);
+    }
+
+    @Override
+    ExitCode run() throws IOException {
+        Place start = place(from);
+        Place end = to == null ? null : place(to);
+        Netlist netlist = new DrawingSource(new SheetReader(console())).read(drawing, PageRange.all(), password);
+        SignalGraph graph = SignalGraph.of(netlist, PartBook.standard());
+        NetTrace trace = graph.trace(start);
+        List<SignalPath> paths = end == null ? List.of() : graph.paths(start, end);
+        if (json != null) {
+            JsonTarget.object(console(), json, out -> TraceJson.write(out, trace, paths));
+        } else {
+            TraceText.write(console().out(), trace);
+            if (end != null) {
+                TraceText.writePaths(console().out(), start, end, paths);
+            }
+        }
+        return ExitCode.DONE;
+    }
+}
