@@ -53,6 +53,9 @@ public record LogicFamily(String name, double supply, double vilMax, double vihM
      */
     public static Optional<LogicFamily> named(String name) {
         String plain = name.replaceAll("\\s", "").toUpperCase(Locale.ROOT);
+        if (plain.isEmpty()) {
+            return Optional.empty();
+        }
         String wanted = plain.equals("TTL") ? "74" : plain;
         return KNOWN.stream()
                 .filter(f -> f.name.equalsIgnoreCase(wanted) || f.name.equalsIgnoreCase("74" + wanted))
