@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.concurrent.CancellationException;
 
 import org.probeleaf.drawing.primitive.Drawing;
+import org.probeleaf.recognition.page.NetlistBuilder;
+import org.probeleaf.recognition.page.PageReading;
 import org.probeleaf.schematic.netlist.Netlist;
 import org.probeleaf.schematic.netlist.Sheet;
 
@@ -25,13 +27,15 @@ public final class Recogniser {
      */
     public Netlist recognise(String file, String sha256, List<Drawing> drawings, Progress progress) {
         List<Sheet> sheets = new ArrayList<>();
+        List<PageReading> readings = new ArrayList<>();
         for (Drawing d : drawings) {
-            sheets.add(new Sheet(d.page(), d.width(), d.height(), d.kind()));
-            progress.pagesDone(sheets.size(), drawings.size());
             if (progress.cancelled()) {
-                throw new CancellationException("stopped");
+                throw new CancellationException("the recognition was stopped");
             }
+            sheets.add(new Sheet(d.page(), d.width(), d.height(), d.kind()));
+            readings.add(PageReading.of(d));
+            progress.pagesDone(readings.size(), drawings.size());
         }
-        return new Netlist(file, sha256, sheets, List.of(), List.of(), List.of());
+        return new NetlistBuilder(readings).build(file, sha256, sheets);
     }
 }

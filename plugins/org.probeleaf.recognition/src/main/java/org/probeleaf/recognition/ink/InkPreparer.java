@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.recognition.ink;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.probeleaf.drawing.primitive.Drawing;
+import org.probeleaf.drawing.primitive.Text;
+
+/** Makes a page's ink ready for reading; see the package for the steps. */
+public final class InkPreparer {
+
+    /** How far ends that are meant to meet may miss each other, in pitches. */
+    private static final double REACH = 0.07;
+
+    private InkPreparer() {
+    }
+
+    /** Prepares one page. */
+    public static PageInk prepare(Drawing drawing) {
+        Lettering lettering = new Lettering(drawing);
+        Cutter cutter = new Cutter(drawing, lettering);
+        List<Segment> segments = new Frame(cutter.segments(), cutter.styles(), drawing.width(), drawing.height(),
+                0.5).drawing();
+        List<Text> texts = lettering.texts();
+        double pitch = Pitch.measure(segments, texts);
+        double reach = Math.max(0.15, REACH * pitch);
+        StyleRoles roles = new StyleRoles(segments, cutter.styles(), cutter.dots(), pitch, reach);
+        List<Segment> wires = new ArrayList<>();
+        List<Segment> buses = new ArrayList<>();
+        List<Segment> symbols = new ArrayList<>();
+        for (Segment s : segments) {
+            switch (roles.role(s.style())) {
+                case WIRE -> wires.add(s);
+                case BUS -> buses.add(s);
+                default -> symbols.add(s);
+            }
+        }
+        return new PageInk(drawing.page(), drawing.width(), drawing.height(), wires, buses, symbols, cutter.dots(),
+                texts, pitch, reach);
+    }
+}

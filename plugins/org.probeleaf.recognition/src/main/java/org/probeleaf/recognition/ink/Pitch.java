@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.recognition.ink;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+import org.probeleaf.drawing.primitive.Text;
+
+/**
+ * Measures the sheet's own scale: the distance between neighbouring pins, taken as the commonest distance between a
+ * short straight line and the next one beside it that starts or ends level with it.
+ */
+final class Pitch {
+
+    private static final double BIN = 0.1;
+    private static final double LARGEST = 40;
+
+    private Pitch() {
+    }
+
+    /**
+     * @param segments the page's lines without frame and letters
+     * @param texts    its text, whose size serves where there are too few lines
+     * @return the pitch in points
+     */
+    static double measure(List<Segment> segments, List<Text> texts) {
+        double letter = medianLetter(texts);
+        double smallest = letter > 0 ? 0.7 * letter : 1.5;
+        double largest = letter > 0 ? 3.5 * letter : LARGEST;
+        int[] counts = new int[(int) (LARGEST / BIN) + 3];
+        int total = count(segments, true, smallest, counts) + count(segments, false, smallest, counts);
+        int best = -1;
+        int bestCount = 0;
+        for (int i = 1; i + 1 < counts.length && i * BIN <= Math.min(largest, LARGEST); i++) {
+            int c = counts[i - 1] + counts[i] + counts[i + 1];
+            if (c > bestCount) {
+                bestCount = c;
+                best = i;
+            }
+        }
+        if (best > 0 && bestCount >= 6 && bestCount >= total / 50) {
+            return (best + 0.5) * BIN;
+        }
+        return letter > 0 ? 1.3 * letter : 7.2;
+    }
+
+    private static double medianLetter(List<Text> texts) {
+        double[] sizes = texts.stream().mapToDouble(Text::size).sorted().toArray();
+        return sizes.length == 0 ? 0 : sizes[sizes.length / 2];
+    }
+
+    private static int count(List<Segment> segments, boolean horizontal, double smallest, int[] counts) {
+        List<double[]> lines = new ArrayList<>();
+        for (Segment s : segments) {
+            if (s.shape() == Segment.Shape.LINE && s.upright() && s.horizontal() == horizontal
+                    && s.length() > 0.5 * smallest) {
+                double at = horizontal ? s.a().y() : s.a().x();
+                double from = horizontal ? Math.min(s.a().x(), s.b().x()) : Math.min(s.a().y(), s.b().y());
+                lines.add(new double[] {at, from, from + s.length()});
+            }
+        }
+        lines.sort(Comparator.comparingDouble(l -> l[0]));
+        int total = 0;
+        for (int i = 0; i < lines.size(); i++) {
+            double[] l = lines.get(i);
+            for (int j = i + 1; j < lines.size() && lines.get(j)[0] - l[0] < LARGEST; j++) {
+                double[] m = lines.get(j);
+                double gap = m[0] - l[0];
+                boolean level = Math.abs(m[1] - l[1]) < 0.3 || Math.abs(m[2] - l[2]) < 0.3;
+                if (level && gap > smallest) {
+                    counts[(int) (gap / BIN)]++;
+                    total++;
+                    break;
+                }
+            }
+        }
+        return total;
+    }
+}

@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.recognition.ink;
+
+import org.probeleaf.schematic.geometry.Box;
+import org.probeleaf.schematic.geometry.Point;
+
+/**
+ * A straight piece of a drawn line.
+ *
+ * @param stroke index of the stroke it was cut from; pieces of one stroke share it
+ * @param style  index of its style
+ * @param a      one end
+ * @param b      the other end
+ * @param shape  what kind of stroke it was cut from
+ * @param width  line width in points
+ */
+public record Segment(int stroke, int style, Point a, Point b, Shape shape, double width) {
+
+    /** What kind of stroke a segment was cut from. */
+    public enum Shape {
+        /** One straight line, or several end to end that turn by right or half-right angles. */
+        LINE,
+        /** A closed outline. */
+        CLOSED,
+        /** A line with a curve in it. */
+        CURVED,
+        /** The outline of a filled shape. */
+        FILLED
+    }
+
+    public double length() {
+        return a.distance(b);
+    }
+
+    public Box box() {
+        return Box.of(a.x(), a.y(), b.x(), b.y());
+    }
+
+    /** Whether it runs along an axis of the page, within about three degrees. */
+    public boolean upright() {
+        double dx = Math.abs(b.x() - a.x());
+        double dy = Math.abs(b.y() - a.y());
+        return Math.min(dx, dy) <= 0.05 * Math.max(dx, dy);
+    }
+
+    public boolean horizontal() {
+        return Math.abs(b.x() - a.x()) >= Math.abs(b.y() - a.y());
+    }
+
+    /** The end of this segment that {@code p} lies nearer to. */
+    public Point nearerEnd(Point p) {
+        return p.distance(a) <= p.distance(b) ? a : b;
+    }
+
+    /** The end of this segment that {@code p} lies farther from. */
+    public Point fartherEnd(Point p) {
+        return p.distance(a) <= p.distance(b) ? b : a;
+    }
+
+    /** The distance from {@code p} to the nearest place on this segment, in points. */
+    public double distance(Point p) {
+        return p.distance(nearest(p));
+    }
+
+    /** The place on this segment nearest to {@code p}. */
+    public Point nearest(Point p) {
+        double dx = b.x() - a.x();
+        double dy = b.y() - a.y();
+        double square = dx * dx + dy * dy;
+        if (square == 0) {
+            return a;
+        }
+        double t = ((p.x() - a.x()) * dx + (p.y() - a.y()) * dy) / square;
+        t = Math.max(0, Math.min(1, t));
+        return new Point(a.x() + t * dx, a.y() + t * dy);
+    }
+
+    /** Where this segment and {@code other} cross or meet, or null where they do not or run in parallel. */
+    public Point crossing(Segment other) {
+        double dx = b.x() - a.x();
+        double dy = b.y() - a.y();
+        double ex = other.b.x() - other.a.x();
+        double ey = other.b.y() - other.a.y();
+        double det = dx * ey - dy * ex;
+        if (Math.abs(det) < 1e-9) {
+            return null;
+        }
+        double t = ((other.a.x() - a.x()) * ey - (other.a.y() - a.y()) * ex) / det;
+        double s = ((other.a.x() - a.x()) * dy - (other.a.y() - a.y()) * dx) / det;
+        return t < 0 || t > 1 || s < 0 || s > 1 ? null : new Point(a.x() + t * dx, a.y() + t * dy);
+    }
+}

@@ -1,0 +1,198 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.recognition.ink;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+import org.probeleaf.recognition.ink.Segment.Shape;
+import org.probeleaf.schematic.geometry.Point;
+
+/**
+ * Finds out which line styles are wires and which are buses. Wires are what junction dots sit on: a style is a wire
+ * style where dots lie on its lines and nearly all of its ink is open straight lines. A bus is a style much thicker
+ * than wires, of open straight lines only.
+ */
+final class StyleRoles {
+
+    /** What a style is used for. */
+    enum Role {
+        WIRE, BUS, SYMBOL
+    }
+
+    private static final int SAME_COLOUR = 5;
+    private static final int OTHER_COLOUR = 4;
+
+    private final Role[] roles;
+
+    StyleRoles(List<Segment> segments, List<Style> styles, List<Dot> dots, double pitch, double reach) {
+        int n = styles.size();
+        roles = new Role[n];
+        Arrays.fill(roles, Role.SYMBOL);
+        double[] straight = new double[n];
+        double[] other = new double[n];
+        double[] longest = new double[n];
+        double[] longInk = new double[n];
+        measure(segments, pitch, straight, other, longest, longInk);
+        boolean[] open = new boolean[n];
+        for (int i = 0; i < n; i++) {
+            open[i] = straight[i] > 0 && other[i] <= 0.08 * (straight[i] + other[i]) && !styles.get(i).dashed()
+                    && longest[i] > 2 * pitch;
+        }
+        List<int[]> junctions = junctions(segments, styles, dots, reach, pitch);
+        if (!chooseByDots(junctions, open)) {
+            chooseByLength(longInk, open);
+        }
+        findBuses(segments, styles, open, reach);
+    }
+
+    /** Takes the style that explains most junctions, then the next for what that one leaves, and so on. */
+    private boolean chooseByDots(List<int[]> junctions, boolean[] open) {
+        int all = junctions.size();
+        List<int[]> left = new ArrayList<>(junctions);
+        boolean found = false;
+        while (!left.isEmpty()) {
+            int best = -1;
+            int most = 0;
+            for (int i = 0; i < open.length; i++) {
+                int style = i;
+                int explained = open[i] ? left.stream().mapToInt(j -> j[style]).sum() : 0;
+                if (explained > most) {
+                    most = explained;
+                    best = i;
+                }
+            }
+            if (best < 0 || most < SAME_COLOUR * Math.max(2, 0.25 * all)) {
+                return found;
+            }
+            roles[best] = Role.WIRE;
+            found = true;
+            int chosen = best;
+            left.removeIf(j -> j[chosen] > 0);
+        }
+        return found;
+    }
+
+    private void chooseByLength(double[] longInk, boolean[] open) {
+        int best = -1;
+        for (int i = 0; i < open.length; i++) {
+            if (open[i] && (best < 0 || longInk[i] > longInk[best])) {
+                best = i;
+            }
+        }
+        if (best >= 0) {
+            roles[best] = Role.WIRE;
+        }
+    }
+
+    /** A bus is thicker than a wire, has no closed shapes, and wires end on it from the side. */
+    private void findBuses(List<Segment> segments, List<Style> styles, boolean[] open, double reach) {
+        double wireWidth = wireWidth(styles);
+        List<Segment> thick = new ArrayList<>();
+        List<Segment> wires = new ArrayList<>();
+        for (Segment s : segments) {
+            if (roles[s.style()] == Role.WIRE) {
+                wires.add(s);
+            } else if (open[s.style()] && s.width() > 1.7 * wireWidth && s.width() > 0.4) {
+                thick.add(s);
+            }
+        }
+        SpatialIndex<Segment> index = new SpatialIndex<>(thick, s -> s.box().grow(s.width() / 2));
+        int[] entries = new int[styles.size()];
+        for (Segment w : wires) {
+            for (Point end : new Point[] {w.a(), w.b()}) {
+                for (Segment t : index.near(end, reach)) {
+                    if (t.distance(end) <= reach + t.width() / 2) {
+                        entries[t.style()]++;
+                        break;
+                    }
+                }
+            }
+        }
+        for (int i = 0; i < entries.length; i++) {
+            if (entries[i] >= 4 && styles.get(i).width() > 1.7 * 20 * wireWidth) {
+                roles[i] = Role.BUS;
+            }
+        }
+    }
+
+    Role role(int style) {
+        return roles[style];
+    }
+
+    private double wireWidth(List<Style> styles) {
+        double width = 0;
+        for (int i = 0; i < roles.length; i++) {
+            if (roles[i] == Role.WIRE) {
+                width = Math.max(width, styles.get(i).width() / 20.0);
+            }
+        }
+        return width;
+    }
+
+    private static void measure(List<Segment> segments, double pitch, double[] straight, double[] other,
+            double[] longest, double[] longInk) {
+        for (Segment s : segments) {
+            if (s.shape() == Shape.LINE) {
+                straight[s.style()] += s.length();
+                longest[s.style()] = Math.max(longest[s.style()], s.length());
+                if (s.upright() && s.length() > 2 * pitch) {
+                    longInk[s.style()] += s.length();
+                }
+            } else {
+                other[s.style()] += s.length();
+            }
+        }
+    }
+
+    /**
+     * For each dot on which three or more line ends meet: a weight for each style with a line under it, more where
+     * the line is of the dot's own colour.
+     */
+    private static List<int[]> junctions(List<Segment> segments, List<Style> styles, List<Dot> dots, double reach,
+            double pitch) {
+        SpatialIndex<Segment> index = new SpatialIndex<>(segments, Segment::box);
+        List<int[]> junctions = new ArrayList<>();
+        List<Double> radii = new ArrayList<>();
+        for (Dot dot : dots) {
+            if (dot.radius() > 0.6 * pitch) {
+                continue;
+            }
+            int[] under = new int[styles.size()];
+            int lines = 0;
+            for (Segment s : index.near(dot.at(), reach)) {
+                if (s.shape() == Shape.LINE && s.upright() && s.distance(dot.at()) <= reach) {
+                    lines += s.nearerEnd(dot.at()).distance(dot.at()) > reach ? 2 : 1;
+                    boolean same = styles.get(s.style()).rgb() == dot.rgb();
+                    under[s.style()] = same ? SAME_COLOUR : OTHER_COLOUR;
+                }
+            }
+            if (lines >= 3) {
+                junctions.add(under);
+                radii.add(dot.radius());
+            }
+        }
+        return ofCommonestSize(junctions, radii);
+    }
+
+    /** Junction dots on a page are of one size; spots of another size belong to symbols. */
+    private static List<int[]> ofCommonestSize(List<int[]> junctions, List<Double> radii) {
+        double common = 0;
+        long most = 0;
+        for (double r : radii) {
+            long alike = radii.stream().filter(q -> Math.abs(q - r) < 0.15 * r).count();
+            if (alike > most) {
+                most = alike;
+                common = r;
+            }
+        }
+        List<int[]> kept = new ArrayList<>();
+        for (int i = 0; i < junctions.size(); i++) {
+            if (Math.abs(radii.get(i) - common) < 0.15 * common) {
+                kept.add(junctions.get(i));
+            }
+        }
+        return kept;
+    }
+}

@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.recognition.name;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+import org.probeleaf.drawing.primitive.Text;
+import org.probeleaf.recognition.ink.PageInk;
+import org.probeleaf.recognition.ink.SpatialIndex;
+import org.probeleaf.recognition.name.DesignatorGrammar.Designator;
+import org.probeleaf.recognition.symbol.Body;
+import org.probeleaf.schematic.geometry.Box;
+
+/**
+ * Gives each symbol its designator. Texts of the right form compete for the symbols near them: a known class of part,
+ * the style that the page sets its designators in, and closeness speak for a pair. Texts inside a symbol with many
+ * pins are its pin names and do not compete.
+ */
+final class DesignatorMatcher {
+
+    private static final double FARTHEST = 6;
+
+    private final PageInk page;
+    private final List<Body> bodies;
+    private final Map<Integer, Integer> pinCount;
+    private final TextPool pool;
+    private final Map<Integer, Text> chosen = new HashMap<>();
+    private final Map<TextStyle, Double> styleTrust = new HashMap<>();
+
+    private record Pair(Text text, int body, double cost) {
+    }
+
+    /**
+     * @param pinCount contacts of each body, by id
+     */
+    DesignatorMatcher(PageInk page, List<Body> bodies, Map<Integer, Integer> pinCount, TextPool pool) {
+        this.page = page;
+        this.bodies = bodies;
+        this.pinCount = pinCount;
+        this.pool = pool;
+    }
+
+    /** The designator text of each body that has one, by id of the body. */
+    Map<Integer, Text> match(Set<Integer> candidates) {
+        judgeStyles();
+        List<Body> able = bodies.stream().filter(b -> candidates.contains(b.id())).toList();
+        SpatialIndex<Body> index = new SpatialIndex<>(able, Body::box);
+        List<Pair> pairs = new ArrayList<>();
+        for (Text t : pool.free()) {
+            Designator d = DesignatorGrammar.parse(t.text());
+            if (d == null || insideManyPins(t, index)) {
+                continue;
+            }
+            for (Body b : index.touching(t.box().grow(FARTHEST * page.pitch()))) {
+                double cost = cost(t, d, b);
+                if (cost < FARTHEST) {
+                    pairs.add(new Pair(t, b.id(), cost));
+                }
+            }
+        }
+        assign(pairs);
+        matchUnusualNames(able);
+        return chosen;
+    }
+
+    private void judgeStyles() {
+        Map<TextStyle, Integer> all = new HashMap<>();
+        Map<TextStyle, Set<String>> strong = new HashMap<>();
+        for (Text t : pool.free()) {
+            Designator d = DesignatorGrammar.parse(t.text());
+            if (d != null) {
+                TextStyle style = TextStyle.of(t);
+                all.merge(style, 1, Integer::sum);
+                if (d.strong() && !d.ref().matches("[AD]\\d+")) {
+                    strong.computeIfAbsent(style, k -> new HashSet<>()).add(t.text());
+                }
+            }
+        }
+        int most = strong.values().stream().mapToInt(Set::size).max().orElse(0);
+        for (Map.Entry<TextStyle, Integer> e : all.entrySet()) {
+            int count = strong.getOrDefault(e.getKey(), Set.of()).size();
+            double share = (double) count / e.getValue();
+            double weight = most == 0 ? 0 : Math.min(1, 3.0 * count / most);
+            styleTrust.put(e.getKey(), share * weight);
+        }
+    }
+
+    private boolean insideManyPins(Text t, SpatialIndex<Body> index) {
+        for (Body b : index.touching(t.box())) {
+            boolean inside = b.outline() != null && b.outline().grow(0.1 * page.pitch()).contains(t.box().centre());
+            if (inside && pinCount.getOrDefault(b.id(), 0) >= 4 && holdsOtherTexts(b, t)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean holdsOtherTexts(Body b, Text t) {
+        return pool.all().stream().anyMatch(o -> o != t && b.outline().contains(o.box().centre()));
+    }
+
+    private double cost(Text t, Designator d, Body b) {
+        double pitch = page.pitch();
+        double gap = b.box().distance(t.box()) / pitch;
+        double centre = 0.12 * Math.min(8, b.box().distance(t.box().centre()) / pitch);
+        int pins = pinCount.getOrDefault(b.id(), 0);
+        double cost = gap + centre + (d.strong() ? 0 : 1.5) + 2 * (1 - styleTrust.getOrDefault(TextStyle.of(t), 0.0));
+        return cost + unlikelihood(d, pins, b.box());
+    }
+
+    private double unlikelihood(Designator d, int pins, Box box) {
+        String letters = DesignatorGrammar.letters(d.ref());
+        double large = Math.max(box.width(), box.height()) / page.pitch();
+        return switch (letters) {
+            case "R", "C", "L", "D", "F", "FB" -> pins == 2 ? 0 : pins > 3 || pins < 1 ? 2 : 0.8;
+            case "Q", "T" -> pins == 3 ? 0 : pins < 2 || pins > 8 ? 1.5 : 0.4;
+            case "U", "IC" -> pins < 2 ? 1.5 : large < 2 ? 1 : 0;
+            case "TP" -> pins == 1 ? 0 : 1;
+            default -> pins == 1 ? 1 : pins == 0 ? 1.5 : 0;
+        };
+    }
+
+    private void assign(List<Pair> pairs) {
+        pairs.sort(Comparator.comparingDouble(Pair::cost));
+        Set<String> used = new HashSet<>();
+        for (Pair p : pairs) {
+            boolean again = used.contains(p.text().text()) && p.cost() > 3;
+            if (!chosen.containsKey(p.body()) && !pool.isTaken(p.text()) && !again) {
+                chosen.put(p.body(), p.text());
+                pool.take(p.text());
+                used.add(p.text().text());
+            }
+        }
+    }
+
+    /** Some parts bear a plain word; a symbol with pins left over takes the word set like the designators beside it. */
+    private void matchUnusualNames(List<Body> able) {
+        Set<TextStyle> styles = new HashSet<>();
+        chosen.values().forEach(t -> styles.add(TextStyle.of(t)));
+        for (Body b : able) {
+            int pins = pinCount.getOrDefault(b.id(), 0);
+            boolean large = b.box().width() > 2 * page.pitch() && b.box().height() > 1.5 * page.pitch();
+            if (chosen.containsKey(b.id()) || pins < 3 || !large) {
+                continue;
+            }
+            Text best = null;
+            for (Text t : pool.freeIn(b.box().grow(1.6 * page.pitch()))) {
+                boolean word = t.text().matches("[\\p{L}][\\p{L}\\p{N}_+./-]{0,15}");
+                boolean outside = !b.box().grow(-0.3 * page.pitch()).contains(t.box().centre());
+                if (word && outside && styles.contains(TextStyle.of(t)) && (best == null
+                        || rank(t, b) < rank(best, b))) {
+                    best = t;
+                }
+            }
+            if (best != null) {
+                chosen.put(b.id(), best);
+                pool.take(best);
+            }
+        }
+    }
+
+    /** Of two words at a symbol the upper, else the left one, is its name; the other is its value. */
+    private static double rank(Text t, Body b) {
+        return t.box().centre().y() < b.box().y0() ? 0 : t.box().centre().x() < b.box().x0() ? 1
+                : t.box().centre().x() > b.box().x1() ? 2 : 3;
+    }
+}

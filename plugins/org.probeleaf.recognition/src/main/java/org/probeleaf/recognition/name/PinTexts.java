@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.recognition.name;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+import org.probeleaf.drawing.primitive.Text;
+import org.probeleaf.recognition.ink.PageInk;
+import org.probeleaf.recognition.ink.Segment;
+import org.probeleaf.recognition.symbol.Body;
+import org.probeleaf.recognition.wiring.Conductors;
+import org.probeleaf.recognition.wiring.Contact;
+import org.probeleaf.schematic.geometry.Box;
+import org.probeleaf.schematic.geometry.Point;
+
+/**
+ * Gives pins their printed numbers and names: a number stands on the lead, a name stands inside the body in line with
+ * the pin. Numbers and names go to the pins one to one, nearest first.
+ */
+final class PinTexts {
+
+    private static final Pattern NUMBER = Pattern.compile("\\d{1,3}");
+    private static final Pattern GRID = Pattern.compile("[A-Z]{1,2}\\d{1,2}(?:[A-Z]\\d{1,2})?|\\d{1,3}\\*\\d{1,2}");
+
+    private final PageInk page;
+    private final Conductors conductors;
+    private final List<Body> bodies;
+    private final TextPool pool;
+    private final Map<Contact, Text> numbers = new HashMap<>();
+    private final Map<Contact, Text> names = new HashMap<>();
+
+    private record Option(Contact contact, Text text, double cost) {
+    }
+
+    PinTexts(PageInk page, Conductors conductors, List<Body> bodies, TextPool pool) {
+        this.page = page;
+        this.conductors = conductors;
+        this.bodies = bodies;
+        this.pool = pool;
+    }
+
+    /** The number printed at a pin, or null. */
+    String number(Contact contact) {
+        Text t = numbers.get(contact);
+        return t == null ? null : t.text().replaceAll("\\*\\d+$", "");
+    }
+
+    /** The name printed at a pin, or null. */
+    String name(Contact contact) {
+        Text t = names.get(contact);
+        return t == null ? null : t.text();
+    }
+
+    /** Finds the numbers of the given pins; first plain numbers, then letter-and-number ones set in the same style. */
+    void findNumbers(List<Contact> contacts) {
+        assign(numberOptions(contacts, NUMBER, null), numbers);
+        Set<TextStyle> styles = new HashSet<>();
+        numbers.values().forEach(t -> styles.add(TextStyle.of(t)));
+        Map<Integer, Integer> pinsOfBody = new HashMap<>();
+        contacts.forEach(c -> pinsOfBody.merge(c.body(), 1, Integer::sum));
+        List<Contact> rest = contacts.stream()
+                .filter(c -> !numbers.containsKey(c) && pinsOfBody.get(c.body()) >= 3).toList();
+        assign(numberOptions(rest, GRID, styles.isEmpty() ? null : styles), numbers);
+    }
+
+    private List<Option> numberOptions(List<Contact> contacts, Pattern form, Set<TextStyle> styles) {
+        List<Option> options = new ArrayList<>();
+        double pitch = page.pitch();
+        for (Contact c : contacts) {
+            Segment s = conductors.segments().get(c.segment());
+            Point far = conductors.isWire(c.segment()) ? towards(c.inner(), s.fartherEnd(c.inner()), 2.5 * pitch)
+                    : c.outer();
+            Box lead = Box.of(c.inner().x(), c.inner().y(), far.x(), far.y());
+            boolean flat = lead.width() >= lead.height();
+            Box outline = bodies.get(c.body()).outline();
+            for (Text t : pool.freeIn(lead.grow(pitch))) {
+                if (!form.matcher(t.text()).matches() || styles != null && !styles.contains(TextStyle.of(t))) {
+                    continue;
+                }
+                Point m = t.box().centre();
+                double aside = flat ? Math.abs(m.y() - lead.centre().y()) : Math.abs(m.x() - lead.centre().x());
+                double before = flat ? Math.max(lead.x0() - m.x(), m.x() - lead.x1())
+                        : Math.max(lead.y0() - m.y(), m.y() - lead.y1());
+                boolean outside = outline == null || !outline.grow(-0.1 * pitch).contains(m)
+                        || outline.contains(lead);
+                double most = Math.max(0.8 * pitch, 1.1 * t.size());
+                if (outside && aside < most && before < 0.4 * pitch) {
+                    options.add(new Option(c, t, aside + Math.max(0, before) + 0.2 * m.distance(lead.centre())));
+                }
+            }
+        }
+        return options;
+    }
+
+    /** Finds the names of the given pins of bodies that have designators. */
+    void findNames(List<Contact> contacts) {
+        List<Option> options = new ArrayList<>();
+        double pitch = page.pitch();
+        for (Contact c : contacts) {
+            Box outline = bodies.get(c.body()).outline();
+            if (outline == null || Math.min(outline.width(), outline.height()) < 1.2 * pitch) {
+                continue;
+            }
+            Axis axis = inwards(c, outline);
+            for (Text t : pool.freeIn(outline)) {
+                double along = axis.nearest(t.box());
+                double aside = axis.aside(t.box());
+                if (outline.contains(t.box().centre()) && aside < 0.45 * pitch && along > -0.8 * pitch
+                        && along < 3 * pitch) {
+                    options.add(new Option(c, t, Math.abs(along) + 2 * aside));
+                }
+            }
+        }
+        assign(options, names);
+    }
+
+    /** From the place where a pin meets the body's outline, into the body. */
+    private Axis inwards(Contact c, Box outline) {
+        if (!conductors.isWire(c.segment()) && c.outer().distance(c.inner()) > page.reach()) {
+            return Axis.towards(c.outer(), c.inner()).at(c.inner());
+        }
+        return Axis.towards(c.inner(), nearestSideInwards(c.inner(), outline));
+    }
+
+    private static Point nearestSideInwards(Point p, Box b) {
+        double left = Math.abs(p.x() - b.x0());
+        double right = Math.abs(p.x() - b.x1());
+        double top = Math.abs(p.y() - b.y0());
+        double bottom = Math.abs(p.y() - b.y1());
+        double least = Math.min(Math.min(left, right), Math.min(top, bottom));
+        return least == left ? p.plus(1, 0) : least == right ? p.plus(-1, 0) : least == top ? p.plus(0, 1)
+                : p.plus(0, -1);
+    }
+
+    private void assign(List<Option> options, Map<Contact, Text> to) {
+        options.sort(Comparator.comparingDouble(Option::cost));
+        for (Option o : options) {
+            if (!to.containsKey(o.contact()) && !pool.isTaken(o.text())) {
+                to.put(o.contact(), o.text());
+                pool.take(o.text());
+            }
+        }
+    }
+
+    private static Point towards(Point from, Point to, double most) {
+        double d = from.distance(to);
+        double t = d <= most ? 1 : most / d;
+        return new Point(from.x() + t * (to.x() - from.x()), from.y() + t * (to.y() - from.y()));
+    }
+}

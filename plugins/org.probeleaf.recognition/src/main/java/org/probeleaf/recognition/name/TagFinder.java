@@ -1,0 +1,220 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.recognition.name;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+import org.probeleaf.drawing.primitive.Text;
+import org.probeleaf.recognition.ink.PageInk;
+import org.probeleaf.recognition.ink.Segment;
+import org.probeleaf.recognition.symbol.Body;
+import org.probeleaf.recognition.wiring.Conductors;
+import org.probeleaf.recognition.wiring.Contact;
+import org.probeleaf.schematic.geometry.Box;
+import org.probeleaf.schematic.geometry.Point;
+import org.probeleaf.schematic.netlist.LabelKind;
+
+/**
+ * Finds the names of conductors: text in a flag at the end of a line, text at a supply symbol, text that stands on a
+ * line or at its end.
+ */
+final class TagFinder {
+
+    /** A reference to another sheet and zone behind a name: {@code /2.3A}, {@code /4C}. */
+    private static final Pattern ELSEWHERE = Pattern.compile("\\s*[/ ]\\s*\\d{1,2}[.:/]?\\d{0,2}[A-Z]\\d{0,2}$");
+
+    private final PageInk page;
+    private final Conductors conductors;
+    private final List<Body> bodies;
+    private final TextPool pool;
+    private final List<Tag> tags = new ArrayList<>();
+
+    TagFinder(PageInk page, Conductors conductors, List<Body> bodies, TextPool pool) {
+        this.page = page;
+        this.conductors = conductors;
+        this.bodies = bodies;
+        this.pool = pool;
+    }
+
+    List<Tag> tags() {
+        return tags;
+    }
+
+    /** Ids of bodies that are flags: outlines that little more than hold the name in line with a contact. */
+    Set<Integer> findFlags(List<Contact> contacts) {
+        Set<Integer> flags = new HashSet<>();
+        for (Contact c : contacts) {
+            Body b = bodies.get(c.body());
+            Text t = flagText(c, b);
+            if (t != null) {
+                flags.add(b.id());
+                pool.take(t);
+                add(t.text(), c.segment(), c.inner(), LabelKind.OFFSHEET);
+            }
+        }
+        return flags;
+    }
+
+    private Text flagText(Contact c, Body b) {
+        Box outline = b.outline();
+        if (outline == null) {
+            return null;
+        }
+        Segment s = conductors.segments().get(c.segment());
+        Axis axis = Axis.towards(s.fartherEnd(c.inner()), c.inner()).at(c.inner());
+        Text best = null;
+        for (Text t : pool.freeIn(outline)) {
+            boolean along = axis.horizontal() == isFlat(t);
+            double near = axis.nearest(t.box());
+            double gone = axis.farthest(t.box());
+            double depth = axis.farthest(outline);
+            double broad = axis.horizontal() ? t.box().height() : t.box().width();
+            boolean fills = gone - near > 0.45 * depth && near > -0.3 * page.pitch() && near < 2 * page.pitch();
+            boolean inside = outline.grow(page.reach()).contains(t.box().centre());
+            if (along && inside && fills && axis.aside(t.box()) < 0.4 * page.pitch() && isThin(c, b, axis, broad)
+                    && (best == null || axis.aside(t.box()) < axis.aside(best.box()))) {
+                best = t;
+            }
+        }
+        return best;
+    }
+
+    /** A flag has slanting sides or is little higher than its text; a block of pins is neither. */
+    private boolean isThin(Contact c, Body b, Axis axis, double textHeight) {
+        double across = axis.horizontal() ? b.outline().height() : b.outline().width();
+        if (across < 2.6 * textHeight) {
+            return true;
+        }
+        long slanting = b.ink().stream().filter(s -> !s.upright() && s.shape() != Segment.Shape.CURVED
+                && s.distance(c.inner()) < 2.5 * page.pitch()).count();
+        return slanting > 0;
+    }
+
+    /** Names supply symbols: small bodies met by one conductor that bear no designator. Returns their ids. */
+    Set<Integer> findSupplies(List<Contact> contacts, Set<Integer> spoken) {
+        Set<Integer> supplies = new HashSet<>();
+        List<Contact> open = contacts.stream().filter(c -> !spoken.contains(c.body())).toList();
+        for (Contact c : open) {
+            Body b = bodies.get(c.body());
+            boolean alone = open.stream().filter(o -> o.body() == b.id())
+                    .allMatch(o -> conductors.conductor(o.segment()) == conductors.conductor(c.segment()));
+            double limit = 3.2 * page.pitch();
+            if (!alone || b.box().width() > limit || b.box().height() > limit || supplies.contains(b.id())) {
+                continue;
+            }
+            Text t = supplyText(c, b);
+            if (t != null) {
+                supplies.add(b.id());
+                add(t.text(), c.segment(), c.inner(), LabelKind.POWER);
+            }
+        }
+        return supplies;
+    }
+
+    private Text supplyText(Contact c, Body b) {
+        Segment s = conductors.segments().get(c.segment());
+        Axis axis = Axis.towards(s.fartherEnd(c.inner()), c.inner()).at(c.inner());
+        Text best = null;
+        double least = 1.7 * page.pitch();
+        for (Text t : pool.freeIn(b.box().grow(1.7 * page.pitch()))) {
+            boolean behind = axis.farthest(t.box()) < -0.2 * page.pitch();
+            double d = b.box().distance(t.box()) + (behind ? page.pitch() : 0);
+            if (isName(t.text()) && d < least) {
+                best = t;
+                least = d;
+            }
+        }
+        if (best != null) {
+            pool.take(best);
+        }
+        return best;
+    }
+
+    /** Names that stand on a line or at its end. */
+    void findLabels() {
+        List<Text> free = pool.free();
+        free.sort(Comparator.comparingDouble((Text t) -> t.origin().y()).thenComparingDouble(t -> t.origin().x()));
+        for (Text t : free) {
+            if (isName(t.text())) {
+                label(t);
+            }
+        }
+    }
+
+    private void label(Text t) {
+        boolean flat = isFlat(t);
+        Box area = t.box().grow(0.8 * t.size());
+        int best = -1;
+        double least = Double.MAX_VALUE;
+        for (int i : conductors.touching(area)) {
+            Segment s = conductors.segments().get(i);
+            if (!conductors.isWire(i) && s.length() < 0.8 * page.pitch()) {
+                continue;
+            }
+            double d = s.upright() && s.horizontal() == flat ? onLine(t, s, flat) : Double.MAX_VALUE;
+            d = Math.min(d, atEnd(t, s, flat, i));
+            d += conductors.isWire(i) ? 0 : 0.3 * t.size();
+            if (d < least) {
+                least = d;
+                best = i;
+            }
+        }
+        if (best >= 0 && least < 0.95 * t.size()) {
+            Segment s = conductors.segments().get(best);
+            pool.take(t);
+            add(t.text(), best, s.nearest(t.origin()), LabelKind.LABEL);
+        }
+    }
+
+    /** How far the base line is from a line that runs along the text, or a large number where it does not. */
+    private double onLine(Text t, Segment s, boolean flat) {
+        Box b = t.box();
+        Box l = s.box();
+        double from = flat ? Math.max(b.x0(), l.x0()) : Math.max(b.y0(), l.y0());
+        double to = flat ? Math.min(b.x1(), l.x1()) : Math.min(b.y1(), l.y1());
+        double length = flat ? b.width() : b.height();
+        if (to - from < Math.min(0.45 * length, 1.2 * page.pitch())) {
+            return Double.MAX_VALUE;
+        }
+        double base = flat ? t.origin().y() : t.origin().x();
+        double line = flat ? l.centre().y() : l.centre().x();
+        double above = Math.abs(base - line);
+        // Text may also hang under its line, or sit on it.
+        double far = flat ? b.centre().y() - line : b.centre().x() - line;
+        return Math.min(above, Math.abs(far) + 0.15 * t.size());
+    }
+
+    /** How far the near side of the text is from a line's end that points at it. */
+    private double atEnd(Text t, Segment s, boolean flat, int segment) {
+        double best = Double.MAX_VALUE;
+        for (Point end : new Point[] {s.a(), s.b()}) {
+            if (conductors.near(end, page.reach()).size() > 1) {
+                continue;
+            }
+            Axis axis = Axis.towards(s.fartherEnd(end), end).at(end);
+            double gap = axis.nearest(t.box());
+            if (axis.horizontal() == flat && axis.aside(t.box()) < 0.45 * t.size() && gap > -0.4 * t.size()) {
+                best = Math.min(best, Math.abs(gap));
+            }
+        }
+        return best;
+    }
+
+    private void add(String text, int segment, Point at, LabelKind kind) {
+        tags.add(new Tag(ELSEWHERE.matcher(text.strip()).replaceAll(""), segment, at, kind));
+    }
+
+    static boolean isFlat(Text t) {
+        return Math.abs(Math.sin(Math.toRadians(t.angle()))) < 0.5;
+    }
+
+    /** Whether a text can be a net's name: one word, not long, with a letter in it or a supply's number. */
+    private static boolean isName(String text) {
+        return text.length() <= 32 && !text.contains(" ") && (text.matches(".*\\p{L}.*") || text.equals("0"));
+    }
+}

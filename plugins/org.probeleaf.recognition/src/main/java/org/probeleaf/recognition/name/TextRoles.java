@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.recognition.name;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+import org.probeleaf.drawing.primitive.Text;
+import org.probeleaf.recognition.ink.PageInk;
+import org.probeleaf.recognition.symbol.Body;
+import org.probeleaf.recognition.wiring.Conductors;
+import org.probeleaf.recognition.wiring.Contact;
+
+/**
+ * Gives every text of a page its role, in this order: names in flags; numbers on pins; designators; names of pins
+ * inside bodies; values; names at supply symbols; labels on lines. What a step takes is gone for the next.
+ */
+public final class TextRoles {
+
+    private TextRoles() {
+    }
+
+    /** Reads the texts of a page. */
+    public static PageNames read(PageInk page, Conductors conductors, List<Body> bodies, List<Contact> contacts) {
+        TextPool pool = new TextPool(page.texts());
+        TagFinder tagFinder = new TagFinder(page, conductors, bodies, pool);
+        Set<Integer> flags = tagFinder.findFlags(contacts);
+        List<Contact> pins = contacts.stream().filter(c -> !flags.contains(c.body())).toList();
+        PinTexts pinTexts = new PinTexts(page, conductors, bodies, pool);
+        pinTexts.findNumbers(pins);
+        Map<Integer, Integer> pinCount = new HashMap<>();
+        pins.forEach(c -> pinCount.merge(c.body(), 1, Integer::sum));
+        Set<Integer> candidates = new HashSet<>(pinCount.keySet());
+        Map<Integer, Text> designators = new DesignatorMatcher(page, bodies, pinCount, pool).match(candidates);
+        List<Contact> named = pins.stream().filter(c -> designators.containsKey(c.body())).toList();
+        pinTexts.findNames(named);
+        Map<Integer, String> values = new ValueFinder(page, bodies, pool).find(designators);
+        Set<Integer> spoken = new HashSet<>(designators.keySet());
+        spoken.addAll(flags);
+        tagFinder.findSupplies(contacts, spoken);
+        tagFinder.findLabels();
+        Map<Contact, String> numbers = new HashMap<>();
+        Map<Contact, String> names = new HashMap<>();
+        for (Contact c : named) {
+            numbers.put(c, pinTexts.number(c));
+            names.put(c, pinTexts.name(c));
+        }
+        return new PageNames(designators, values, numbers, names, tagFinder.tags());
+    }
+}

@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.recognition.page;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+import org.probeleaf.recognition.ink.Groups;
+import org.probeleaf.recognition.ink.Segment;
+import org.probeleaf.recognition.name.Tag;
+import org.probeleaf.recognition.wiring.Contact;
+import org.probeleaf.schematic.geometry.Point;
+import org.probeleaf.schematic.netlist.LabelKind;
+
+/**
+ * The conductors of all pages, numbered through, and merged where names say so: the same name is the same net on every
+ * page. A conductor that runs into a bus without a name of its own goes by the name of its pin.
+ */
+final class Nodes {
+
+    private final List<PageReading> pages;
+    private final int[] base;
+    private final Groups groups;
+    private final Map<String, Integer> byName = new HashMap<>();
+
+    Nodes(List<PageReading> pages) {
+        this.pages = pages;
+        this.base = new int[pages.size() + 1];
+        for (int i = 0; i < pages.size(); i++) {
+            base[i + 1] = base[i] + pages.get(i).conductors().segments().size();
+        }
+        this.groups = new Groups(base[pages.size()]);
+        for (int p = 0; p < pages.size(); p++) {
+            for (int s = 0; s < pages.get(p).conductors().segments().size(); s++) {
+                groups.join(base[p] + s, base[p] + pages.get(p).conductors().conductor(s));
+            }
+        }
+        joinByTags();
+        joinByBuses();
+    }
+
+    /** The net that a segment belongs to, as the number of one of its segments. */
+    int net(int pageIndex, int segment) {
+        return groups.find(base[pageIndex] + segment);
+    }
+
+    private void joinByTags() {
+        for (int p = 0; p < pages.size(); p++) {
+            for (Tag tag : pages.get(p).names().tags()) {
+                if (tag.kind() != LabelKind.BUS) {
+                    joinName(tag.text(), base[p] + tag.segment());
+                }
+            }
+        }
+    }
+
+    private void joinName(String name, int node) {
+        Integer first = byName.putIfAbsent(name, node);
+        if (first != null) {
+            groups.join(first, node);
+        }
+    }
+
+    private void joinByBuses() {
+        for (int p = 0; p < pages.size(); p++) {
+            PageReading page = pages.get(p);
+            if (page.ink().buses().isEmpty()) {
+                continue;
+            }
+            List<Integer> members = membersOf(page);
+            for (int segment : members) {
+                int conductor = page.conductors().conductor(segment);
+                boolean named = false;
+                for (Tag tag : page.names().tags()) {
+                    named |= page.conductors().conductor(tag.segment()) == conductor;
+                }
+                if (!named) {
+                    String pin = onlyPinName(page, conductor);
+                    if (pin != null) {
+                        joinName(pin, base[p] + segment);
+                    }
+                }
+            }
+        }
+    }
+
+    private static List<Integer> membersOf(PageReading page) {
+        List<Integer> members = new ArrayList<>();
+        double reach = page.ink().reach();
+        for (int i = 0; i < page.conductors().segments().size(); i++) {
+            Segment s = page.conductors().segments().get(i);
+            for (Point end : new Point[] {s.a(), s.b()}) {
+                for (Segment bus : page.ink().buses()) {
+                    if (bus.distance(end) <= reach + bus.width() / 2) {
+                        members.add(i);
+                    }
+                }
+            }
+        }
+        return members;
+    }
+
+    private static String onlyPinName(PageReading page, int conductor) {
+        String name = null;
+        for (Contact c : page.contacts()) {
+            String n = page.names().names().get(c);
+            if (n != null && page.conductors().conductor(c.segment()) == conductor) {
+                if (name != null && !name.equals(n)) {
+                    return null;
+                }
+                name = n;
+            }
+        }
+        return name;
+    }
+}

@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.recognition.page;
+
+import java.util.List;
+
+import org.probeleaf.drawing.primitive.Drawing;
+import org.probeleaf.recognition.ink.InkPreparer;
+import org.probeleaf.recognition.ink.PageInk;
+import org.probeleaf.recognition.name.PageNames;
+import org.probeleaf.recognition.name.TextRoles;
+import org.probeleaf.recognition.symbol.Body;
+import org.probeleaf.recognition.symbol.Symbols;
+import org.probeleaf.recognition.wiring.Conductors;
+import org.probeleaf.recognition.wiring.Contact;
+import org.probeleaf.recognition.wiring.ContactFinder;
+
+/**
+ * What one page says by itself.
+ *
+ * @param ink        its ink
+ * @param conductors what is joined on it
+ * @param bodies     its symbols, by id
+ * @param contacts   where conductors meet symbols
+ * @param names      what its texts say
+ */
+public record PageReading(PageInk ink, Conductors conductors, List<Body> bodies, List<Contact> contacts,
+        PageNames names) {
+
+    /** Reads one page. */
+    public static PageReading of(Drawing drawing) {
+        PageInk ink = InkPreparer.prepare(drawing);
+        Symbols symbols = Symbols.find(ink);
+        Conductors conductors = new Conductors(ink, symbols.leads());
+        List<Contact> contacts = new ContactFinder(ink, conductors, symbols.bodies()).find();
+        PageNames names = TextRoles.read(ink, conductors, symbols.bodies(), contacts);
+        return new PageReading(ink, conductors, symbols.bodies(), contacts, names);
+    }
+}

@@ -1,0 +1,156 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.recognition.symbol;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import org.probeleaf.recognition.ink.Groups;
+import org.probeleaf.recognition.ink.PageInk;
+import org.probeleaf.recognition.ink.Segment;
+import org.probeleaf.recognition.ink.SpatialIndex;
+import org.probeleaf.schematic.geometry.Box;
+
+/**
+ * Puts body ink together: what touches, what lies inside a closed outline, and small open pieces that face each other
+ * across a narrow gap (the plates of a capacitor, the parts of a crystal or a switch).
+ */
+final class BodyBuilder {
+
+    /** The widest gap inside a symbol, in pitches. */
+    private static final double GAP = 0.5;
+    /** The largest piece that may be joined over a gap, in pitches. */
+    private static final double SMALL = 3.2;
+
+    private final PageInk page;
+    private final List<Segment> ink;
+    private final Groups groups;
+
+    BodyBuilder(PageInk page, List<Segment> ink) {
+        this.page = page;
+        this.ink = ink;
+        this.groups = new Groups(ink.size());
+    }
+
+    List<Body> bodies() {
+        joinTouching();
+        List<Body> pieces = collect();
+        joinPieces(pieces);
+        return collect();
+    }
+
+    private void joinTouching() {
+        Map<Integer, Integer> firstOfStroke = new HashMap<>();
+        Map<Segment, Integer> ids = new HashMap<>();
+        for (int i = 0; i < ink.size(); i++) {
+            ids.put(ink.get(i), i);
+            Integer first = firstOfStroke.putIfAbsent(ink.get(i).stroke(), i);
+            if (first != null) {
+                groups.join(first, i);
+            }
+        }
+        double reach = page.reach();
+        SpatialIndex<Segment> index = new SpatialIndex<>(ink, Segment::box);
+        for (int i = 0; i < ink.size(); i++) {
+            Segment s = ink.get(i);
+            for (Segment t : index.touching(s.box().grow(reach))) {
+                int j = ids.get(t);
+                if (j > i && !groups.joined(i, j) && touch(s, t, reach)) {
+                    groups.join(i, j);
+                }
+            }
+        }
+    }
+
+    private static boolean touch(Segment s, Segment t, double reach) {
+        return s.distance(t.a()) <= reach || s.distance(t.b()) <= reach || t.distance(s.a()) <= reach
+                || t.distance(s.b()) <= reach || s.crossing(t) != null;
+    }
+
+    private void joinPieces(List<Body> pieces) {
+        double pitch = page.pitch();
+        SpatialIndex<Body> index = new SpatialIndex<>(pieces, Body::box);
+        for (Body b : pieces) {
+            for (Body c : index.touching(b.box().grow(GAP * pitch))) {
+                if (c.id() != b.id() && (holds(b, c) || bothSmall(b, c) && facing(b, c))) {
+                    groups.join(first(b), first(c));
+                }
+            }
+        }
+    }
+
+    private final Map<Integer, Integer> firstSegment = new HashMap<>();
+
+    private int first(Body b) {
+        return firstSegment.get(b.id());
+    }
+
+    private boolean holds(Body outer, Body inner) {
+        return outer.outline() != null && outer.outline().grow(page.reach()).contains(inner.box())
+                && outer.outline().width() < 0.4 * page.width() && outer.outline().height() < 0.6 * page.height();
+    }
+
+    private boolean bothSmall(Body b, Body c) {
+        double limit = SMALL * page.pitch();
+        return b.box().width() < limit && b.box().height() < limit && c.box().width() < limit
+                && c.box().height() < limit && !holdsText(b) && !holdsText(c);
+    }
+
+    private boolean holdsText(Body b) {
+        return b.outline() != null
+                && page.texts().stream().anyMatch(t -> b.outline().grow(page.reach()).contains(t.box().centre()));
+    }
+
+    private boolean facing(Body b, Body c) {
+        double overlapX = Math.min(b.box().x1(), c.box().x1()) - Math.max(b.box().x0(), c.box().x0());
+        double overlapY = Math.min(b.box().y1(), c.box().y1()) - Math.max(b.box().y0(), c.box().y0());
+        double thinX = Math.min(b.box().width(), c.box().width());
+        double thinY = Math.min(b.box().height(), c.box().height());
+        return overlapX >= 0.5 * thinX && overlapX > -page.reach() || overlapY >= 0.5 * thinY && overlapY > -page.reach();
+    }
+
+    private List<Body> collect() {
+        firstSegment.clear();
+        Map<Integer, List<Segment>> members = new LinkedHashMap<>();
+        for (int i = 0; i < ink.size(); i++) {
+            members.computeIfAbsent(groups.find(i), k -> new ArrayList<>()).add(ink.get(i));
+        }
+        List<Body> bodies = new ArrayList<>();
+        for (Map.Entry<Integer, List<Segment>> e : members.entrySet()) {
+            firstSegment.put(bodies.size(), e.getKey());
+            Box box = boundsOf(e.getValue());
+            bodies.add(new Body(bodies.size(), box, e.getValue(), outlineOf(e.getValue())));
+        }
+        return bodies;
+    }
+
+    private static Box boundsOf(List<Segment> segments) {
+        Box box = segments.get(0).box();
+        for (Segment s : segments) {
+            box = box.union(s.box());
+        }
+        return box;
+    }
+
+    /** The largest closed outline: one closed stroke, or the loop that straight lines make. */
+    private static Box outlineOf(List<Segment> segments) {
+        Map<Integer, Box> boxes = new HashMap<>();
+        for (Segment s : segments) {
+            boolean closed = s.shape() == Segment.Shape.CLOSED || s.shape() == Segment.Shape.FILLED;
+            // Straight lines that became body ink by making a loop are taken as one outline.
+            int key = closed || s.shape() == Segment.Shape.CURVED ? s.stroke() : -1;
+            boxes.merge(key, s.box(), Box::union);
+        }
+        Box best = null;
+        for (Box b : boxes.values()) {
+            if (b.width() > 0 && b.height() > 0
+                    && (best == null || b.width() * b.height() > best.width() * best.height())) {
+                best = b;
+            }
+        }
+        return best;
+    }
+}

@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.recognition.symbol;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+import org.probeleaf.recognition.ink.PageInk;
+import org.probeleaf.recognition.ink.Segment;
+import org.probeleaf.recognition.ink.SpatialIndex;
+import org.probeleaf.schematic.geometry.Point;
+
+/**
+ * Sorts symbol lines into leads and body ink. A lead is a straight upright line that lies on no closed loop and hangs
+ * on the rest by one end. Closed outlines, curves, fills, slanting lines, lines that make up a loop, and plates
+ * (lines that others meet in the middle while their own ends are free) are body ink.
+ */
+final class LeadSorter {
+
+    private final PageInk page;
+    private final double reach;
+    private final List<Segment> leads = new ArrayList<>();
+    private final List<Segment> body = new ArrayList<>();
+
+    LeadSorter(PageInk page) {
+        this.page = page;
+        this.reach = page.reach();
+        List<Segment> lines = new ArrayList<>();
+        List<Segment> slanting = new ArrayList<>();
+        for (Segment s : page.symbols()) {
+            boolean straight = s.shape() == Segment.Shape.LINE && s.length() > 2 * reach;
+            boolean chain = s.shape() == Segment.Shape.LINE || s.shape() == Segment.Shape.CURVED;
+            (straight && s.upright() ? lines : chain ? slanting : body).add(s);
+        }
+        body.addAll(slanting);
+        sort(lines, slanting);
+    }
+
+    /** Straight lines to which wires come. */
+    List<Segment> leads() {
+        return leads;
+    }
+
+    /** Everything else. */
+    List<Segment> body() {
+        return body;
+    }
+
+    private void sort(List<Segment> lines, List<Segment> slanting) {
+        SpatialIndex<Segment> solid = new SpatialIndex<>(body, Segment::box);
+        SpatialIndex<Segment> line = new SpatialIndex<>(lines, Segment::box);
+        SpatialIndex<Segment> wire = new SpatialIndex<>(page.wires(), Segment::box);
+        List<Segment> all = new ArrayList<>(lines);
+        all.addAll(slanting);
+        Map<Segment, Boolean> onLoop = loops(all, new SpatialIndex<>(all, Segment::box));
+        List<Segment> later = new ArrayList<>();
+        List<Segment> added = new ArrayList<>();
+        for (Segment s : lines) {
+            if (onLoop.get(s) || isPlate(s, line, solid, wire)) {
+                added.add(s);
+            } else {
+                later.add(s);
+            }
+        }
+        body.addAll(added);
+        SpatialIndex<Segment> core = new SpatialIndex<>(body, Segment::box);
+        for (Segment s : later) {
+            boolean a = meets(s.a(), core, s);
+            boolean b = meets(s.b(), core, s);
+            boolean inside = a && b && s.length() < 0.75 * page.pitch();
+            (inside ? body : leads).add(s);
+        }
+    }
+
+    /** Whether each line lies on a closed loop of lines. */
+    private Map<Segment, Boolean> loops(List<Segment> lines, SpatialIndex<Segment> index) {
+        Map<Segment, List<Double>> cuts = new HashMap<>();
+        for (Segment s : lines) {
+            cuts.put(s, new ArrayList<>(List.of(0.0, s.length())));
+        }
+        for (Segment s : lines) {
+            for (Point end : new Point[] {s.a(), s.b()}) {
+                for (Segment t : index.near(end, reach)) {
+                    if (t != s && t.distance(end) <= reach) {
+                        cuts.get(t).add(t.a().distance(t.nearest(end)));
+                    }
+                }
+            }
+        }
+        NodeFinder nodes = new NodeFinder(reach);
+        List<int[]> edges = new ArrayList<>();
+        List<Segment> owners = new ArrayList<>();
+        for (Segment s : lines) {
+            List<Double> at = cuts.get(s);
+            at.sort(null);
+            int from = nodes.node(s.a());
+            for (int i = 1; i < at.size(); i++) {
+                double t = at.get(i) / s.length();
+                int to = nodes.node(new Point(s.a().x() + t * (s.b().x() - s.a().x()),
+                        s.a().y() + t * (s.b().y() - s.a().y())));
+                if (to != from) {
+                    edges.add(new int[] {from, to});
+                    owners.add(s);
+                    from = to;
+                }
+            }
+        }
+        Bridges graph = new Bridges(nodes.count());
+        edges.forEach(e -> graph.add(e[0], e[1]));
+        boolean[] bridge = graph.find();
+        Map<Segment, Boolean> onLoop = new HashMap<>();
+        lines.forEach(s -> onLoop.put(s, false));
+        for (int i = 0; i < bridge.length; i++) {
+            if (!bridge[i]) {
+                onLoop.put(owners.get(i), true);
+            }
+        }
+        return onLoop;
+    }
+
+    /** Whether both ends of a line are free: a capacitor's plate, a bar of a ground symbol, a base. */
+    private boolean isPlate(Segment s, SpatialIndex<Segment> line, SpatialIndex<Segment> solid,
+            SpatialIndex<Segment> wire) {
+        if (s.length() > 6 * page.pitch()) {
+            return false;
+        }
+        for (Point end : new Point[] {s.a(), s.b()}) {
+            if (meets(end, line, s) || meets(end, solid, s) || meets(end, wire, s)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean meets(Point end, SpatialIndex<Segment> index, Segment self) {
+        for (Segment t : index.near(end, reach)) {
+            if (t != self && t.distance(end) <= reach) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

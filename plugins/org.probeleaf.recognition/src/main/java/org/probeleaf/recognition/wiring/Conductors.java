@@ -1,0 +1,180 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.recognition.wiring;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+import org.probeleaf.recognition.ink.Dot;
+import org.probeleaf.recognition.ink.Groups;
+import org.probeleaf.recognition.ink.PageInk;
+import org.probeleaf.recognition.ink.Segment;
+import org.probeleaf.recognition.ink.SpatialIndex;
+import org.probeleaf.schematic.geometry.Point;
+
+/**
+ * The conductors of a page: wires and leads, grouped by what is joined. Segments are numbered; leads come after the
+ * wires.
+ */
+public final class Conductors {
+
+    private final PageInk page;
+    private final List<Segment> segments;
+    private final int wireCount;
+    private final Groups groups;
+    private final Map<Segment, Integer> ids = new HashMap<>();
+    private final SpatialIndex<Segment> index;
+    private final List<Point> junctions = new ArrayList<>();
+    private final List<Point> openCrossings = new ArrayList<>();
+
+    /**
+     * @param page  the page's ink
+     * @param leads the leads of its symbols
+     */
+    public Conductors(PageInk page, List<Segment> leads) {
+        this.page = page;
+        this.segments = new ArrayList<>(page.wires());
+        this.wireCount = segments.size();
+        this.segments.addAll(leads);
+        this.groups = new Groups(segments.size());
+        for (int i = 0; i < segments.size(); i++) {
+            ids.put(segments.get(i), i);
+        }
+        this.index = new SpatialIndex<>(segments, Segment::box);
+        joinAtEnds();
+        joinAtDots();
+    }
+
+    public List<Segment> segments() {
+        return segments;
+    }
+
+    /** Whether the segment with the given number is a wire, not a lead. */
+    public boolean isWire(int segment) {
+        return segment < wireCount;
+    }
+
+    /** The number of the conductor that holds the segment with the given number. */
+    public int conductor(int segment) {
+        return groups.find(segment);
+    }
+
+    /** Places where three or more lines are joined. */
+    public List<Point> junctions() {
+        return junctions;
+    }
+
+    /** Places where four lines end on each other without a dot, so that it is not plain whether they are joined. */
+    public List<Point> openCrossings() {
+        return openCrossings;
+    }
+
+    /** Numbers of the segments that pass within {@code distance} points of {@code p}. */
+    public List<Integer> near(Point p, double distance) {
+        List<Integer> found = new ArrayList<>();
+        for (Segment s : index.near(p, distance)) {
+            if (s.distance(p) <= distance) {
+                found.add(ids.get(s));
+            }
+        }
+        return found;
+    }
+
+    /** Numbers of the segments whose boxes touch the given one. */
+    public List<Integer> touching(org.probeleaf.schematic.geometry.Box box) {
+        return index.touching(box).stream().map(ids::get).toList();
+    }
+
+    /** Merges the conductors of two segments. */
+    public void join(int a, int b) {
+        groups.join(a, b);
+    }
+
+    private void joinAtEnds() {
+        double reach = page.reach();
+        for (int i = 0; i < segments.size(); i++) {
+            Segment s = segments.get(i);
+            for (Point end : new Point[] {s.a(), s.b()}) {
+                joinAt(i, end, near(end, reach));
+            }
+        }
+    }
+
+    private void joinAt(int self, Point end, List<Integer> here) {
+        double reach = page.reach();
+        int ends = 0;
+        int through = 0;
+        for (int j : here) {
+            Segment t = segments.get(j);
+            if (t.nearerEnd(end).distance(end) <= reach) {
+                ends++;
+            } else {
+                through++;
+            }
+        }
+        if (ends == 4 && through == 0 && !isDotted(end) && crossesStraight(end, here)) {
+            joinStraight(self, end, here);
+            openCrossings.add(end);
+            return;
+        }
+        for (int j : here) {
+            groups.join(self, j);
+        }
+        if (ends + 2 * through >= 3) {
+            addJunction(end);
+        }
+    }
+
+    private boolean isDotted(Point p) {
+        for (Dot d : page.dots()) {
+            if (d.at().distance(p) <= Math.max(page.reach(), d.radius())) {
+                return true;
+            }
+        }
+        return page.dots().isEmpty();
+    }
+
+    private boolean crossesStraight(Point end, List<Integer> here) {
+        int horizontal = 0;
+        for (int j : here) {
+            horizontal += segments.get(j).horizontal() ? 1 : 0;
+        }
+        return horizontal == 2 && here.size() == 4;
+    }
+
+    private void joinStraight(int self, Point end, List<Integer> here) {
+        boolean flat = segments.get(self).horizontal();
+        for (int j : here) {
+            if (segments.get(j).horizontal() == flat) {
+                groups.join(self, j);
+            }
+        }
+    }
+
+    private void joinAtDots() {
+        double reach = page.reach();
+        for (Dot dot : page.dots()) {
+            if (dot.radius() > 0.6 * page.pitch()) {
+                continue;
+            }
+            List<Integer> here = near(dot.at(), Math.max(reach, 0.5 * dot.radius()));
+            for (int k = 1; k < here.size(); k++) {
+                groups.join(here.get(0), here.get(k));
+            }
+            if (here.size() > 1) {
+                addJunction(dot.at());
+            }
+        }
+    }
+
+    private void addJunction(Point p) {
+        for (Point q : junctions) {
+            if (q.distance(p) <= page.reach()) {
+                return;
+            }
+        }
+        junctions.add(p);
+    }
+}

@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.recognition.wiring;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+import org.probeleaf.recognition.ink.PageInk;
+import org.probeleaf.recognition.ink.Segment;
+import org.probeleaf.recognition.ink.SpatialIndex;
+import org.probeleaf.recognition.symbol.Body;
+import org.probeleaf.schematic.geometry.Box;
+import org.probeleaf.schematic.geometry.Point;
+
+/**
+ * Finds where conductors meet bodies. A conductor meets a body where one of its ends lies on the body's ink; a lead
+ * also where it crosses the body's outline; and a lead or wire that ends in the open close by an open symbol (the
+ * contact of a switch) meets that.
+ */
+public final class ContactFinder {
+
+    private final PageInk page;
+    private final Conductors conductors;
+    private final List<Body> bodies;
+    private final Map<Segment, Body> owner = new HashMap<>();
+    private final SpatialIndex<Segment> ink;
+    private final SpatialIndex<Body> bodyIndex;
+
+    public ContactFinder(PageInk page, Conductors conductors, List<Body> bodies) {
+        this.page = page;
+        this.conductors = conductors;
+        this.bodies = bodies;
+        List<Segment> all = new ArrayList<>();
+        for (Body b : bodies) {
+            for (Segment s : b.ink()) {
+                owner.put(s, b);
+                all.add(s);
+            }
+        }
+        ink = new SpatialIndex<>(all, Segment::box);
+        bodyIndex = new SpatialIndex<>(bodies, Body::box);
+    }
+
+    /** All contacts of the page. */
+    public List<Contact> find() {
+        List<Contact> found = new ArrayList<>();
+        for (int i = 0; i < conductors.segments().size(); i++) {
+            Segment s = conductors.segments().get(i);
+            Map<Integer, Contact> byBody = new HashMap<>();
+            for (Point end : new Point[] {s.a(), s.b()}) {
+                meetAt(i, s, end, byBody);
+            }
+            if (!conductors.isWire(i)) {
+                meetAcross(i, s, byBody);
+            }
+            found.addAll(byBody.values());
+        }
+        return oneForEachPlace(found);
+    }
+
+    private void meetAt(int segment, Segment s, Point end, Map<Integer, Contact> byBody) {
+        double reach = page.reach();
+        boolean met = false;
+        for (Segment t : ink.near(end, reach + 1)) {
+            Body b = owner.get(t);
+            if (t.distance(end) <= reach + t.width() / 2) {
+                met = true;
+                byBody.putIfAbsent(b.id(), contact(b, segment, s, end));
+            }
+        }
+        if (!met && isFree(segment, end)) {
+            Body b = openBodyAt(end);
+            if (b != null) {
+                byBody.putIfAbsent(b.id(), contact(b, segment, s, end));
+            }
+        }
+    }
+
+    private void meetAcross(int segment, Segment s, Map<Integer, Contact> byBody) {
+        for (Segment t : ink.touching(s.box())) {
+            Body b = owner.get(t);
+            if (!byBody.containsKey(b.id())) {
+                Point p = s.crossing(t);
+                if (p != null) {
+                    byBody.put(b.id(), contact(b, segment, s, p));
+                }
+            }
+        }
+    }
+
+    private Contact contact(Body b, int segment, Segment s, Point inner) {
+        if (conductors.isWire(segment)) {
+            return new Contact(b.id(), segment, inner, inner);
+        }
+        Point outer = b.box().distance(s.a()) >= b.box().distance(s.b()) ? s.a() : s.b();
+        return new Contact(b.id(), segment, inner, outer);
+    }
+
+    private boolean isFree(int segment, Point end) {
+        return conductors.near(end, page.reach()).size() <= 1;
+    }
+
+    private Body openBodyAt(Point end) {
+        double margin = 0.3 * page.pitch();
+        Body best = null;
+        for (Body b : bodyIndex.near(end, margin)) {
+            boolean small = b.box().width() < 5 * page.pitch() && b.box().height() < 5 * page.pitch();
+            if (small && (best == null || distance(b, end) < distance(best, end))) {
+                best = b;
+            }
+        }
+        return best;
+    }
+
+    private static double distance(Body b, Point p) {
+        Box box = b.box();
+        return box.distance(p);
+    }
+
+    /** A conductor that meets a body twice at about the same place meets it once. */
+    private List<Contact> oneForEachPlace(List<Contact> found) {
+        List<Contact> kept = new ArrayList<>();
+        Map<Integer, List<Contact>> byBody = new HashMap<>();
+        for (Contact c : found) {
+            List<Contact> others = byBody.computeIfAbsent(c.body(), k -> new ArrayList<>());
+            boolean again = others.stream().anyMatch(o -> conductors.conductor(o.segment()) == conductors
+                    .conductor(c.segment()) && o.inner().distance(c.inner()) < 0.45 * page.pitch());
+            if (!again) {
+                others.add(c);
+                kept.add(c);
+            }
+        }
+        return kept;
+    }
+
+    /** The body with the given id. */
+    public Body body(int id) {
+        return bodies.get(id);
+    }
+}
