@@ -42,6 +42,10 @@ final class ClockAndReset {
         Placed buffer = page.unit("IC6", "C", "74LS04", Gates.not("5", "6"), 28, 44);
         page.wire(50, 34).toY(38).toX(20).uprightTo(buffer.pin("5"));
         page.wire(buffer.pin("6")).toX(53).uprightTo(cpu.pin("6"));
+        // the processor wants a higher clock than TTL gives
+        Placed pullUp = page.part("R8", "330", Passives.resistor(), Turn.DOWN, 53, 18, Words.RIGHT);
+        page.wire(pullUp.end(1)).toY(cpu.pin("6").y()).done();
+        page.power("+5V", pullUp.end(0));
         page.offSheet("CLK", page.wire(44, 44).toY(49).toX(46).done(), true, true);
         page.part("TP1", null, Passives.testPoint(), Turn.UP, 48, 44, Words.LEFT);
     }

@@ -30,9 +30,13 @@ final class DisplayMixer {
         Placed q = page.part("Q1", "BC548", Semiconductors.npn(), Turn.NONE, 186, line, Words.RIGHT);
         page.wire(pixelR.end(1)).toX(186).done();
         page.wire(syncR.end(1)).toX(174).toY(line).done();
-        Placed foot = page.part("R24", "220", Passives.resistor(), Turn.DOWN, 180, line + 2, Words.RIGHT);
+        // R24 and R28 hold the base just below conduction, so that the sync tip comes out at 0 V
+        Placed foot = page.part("R24", "820", Passives.resistor(), Turn.DOWN, 178, line + 2, Words.RIGHT);
         page.wire(foot.end(0)).toY(line).done();
         page.power("GND", foot.end(1));
+        Placed bias = page.part("R28", "2k2", Passives.resistor(), Turn.DOWN, 182, line - 13, Words.RIGHT);
+        page.wire(bias.end(1)).toY(line).done();
+        page.power("+5V", bias.end(0));
         page.power("+5V", page.wire(q.pin("C")).down(-3).done());
 
         Placed load = page.part("R25", "470", Passives.resistor(), Turn.DOWN, 192, line + 11, Words.RIGHT);

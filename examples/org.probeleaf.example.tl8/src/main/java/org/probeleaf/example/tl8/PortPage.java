@@ -156,11 +156,11 @@ final class PortPage {
         page.rule(0.5, x - 2, y - 3.5, x + 50, y - 3.5, x + 50, y + 26, x - 2, y + 26, x - 2, y - 3.5);
         page.note("Readings on a working board", x, y, 8);
         String[] lines = {
-            "TP1   4.00 MHz, 0.3 V to 3.6 V",
+            "TP1   4.00 MHz, 0.2 V to 4.8 V",
             "TP2   active low, about 0.4 us wide while running",
             "TP3   5.00 V, 4.85 V to 5.15 V",
-            "IC14 pin 1   8.5 V to 11 V; warm, not hot",
-            "Q1 base   sync tip 0.7 V, blank 1.0 V, white 1.7 V",
+            "IC14 pin 1   8.5 V to 11 V",
+            "Q1 base   sync tip 0.6 V, blank 1.3 V, white 2.7 V",
             "J4 pin 1   1.0 V peak to peak into 75 ohms",
             "Current at 9 V   420 mA, lamps off",
             "Caution: C20 stays charged after the plug is pulled."};

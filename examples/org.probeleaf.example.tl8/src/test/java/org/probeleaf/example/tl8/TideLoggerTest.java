@@ -58,7 +58,7 @@ class TideLoggerTest {
         Netlist netlist = new TideLogger().netlist();
         Pin base = netlist.part("Q1").orElseThrow().pins().stream().filter(p -> "B".equals(p.number())).findFirst()
                 .orElseThrow();
-        assertEquals(Set.of("Q1.B", "R22.?", "R23.?", "R24.?"), pins(netlist, netlist.net(base.net()).orElseThrow()));
+        assertEquals(Set.of("Q1.B", "R22.?", "R23.?", "R24.?", "R28.?"), pins(netlist, netlist.net(base.net()).orElseThrow()));
     }
 
     @Test
