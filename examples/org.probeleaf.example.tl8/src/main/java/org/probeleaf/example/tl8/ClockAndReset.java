@@ -27,7 +27,7 @@ final class ClockAndReset {
     private static void clock(Page page, Placed cpu) {
         Placed first = page.unit("IC6", "A", "74LS04", Gates.not("1", "2"), 16, AXIS);
         Placed second = page.unit("IC6", "B", "74LS04", Gates.not("3", "4"), 38, AXIS);
-        Placed coupling = page.part("C1", "22n", Passives.capacitor(), Turn.NONE, 28, AXIS, Words.BOTH_BELOW);
+        page.part("C1", "22n", Passives.capacitor(), Turn.NONE, 28, AXIS, Words.BOTH_BELOW);
         Placed r1 = page.part("R1", "1k", Passives.resistor(), Turn.NONE, 15, 11, Words.CENTRED);
         Placed r2 = page.part("R2", "1k", Passives.resistor(), Turn.NONE, 37, 11, Words.CENTRED);
         Placed crystal = page.part("X1", "4.000 MHz", Passives.crystal(), Turn.NONE, 26, 34, Words.CENTRED);
@@ -37,7 +37,6 @@ final class ClockAndReset {
         page.wire(r2.end(1)).levelTo(second.pin("4"));
         page.wire(crystal.end(0)).levelTo(first.pin("1"));
         page.wire(crystal.end(1)).levelTo(second.pin("4"));
-        page.wire(coupling.end(1)).toX(second.pin("3").x()).done();
 
         Placed buffer = page.unit("IC6", "C", "74LS04", Gates.not("5", "6"), 28, 44);
         page.wire(50, 34).toY(38).toX(20).uprightTo(buffer.pin("5"));

@@ -70,6 +70,9 @@ public final class Pen {
 
     /** Ends the wire here and puts it on the page. */
     public Spot done() {
+        if (spots.size() < 2) {
+            throw new IllegalStateException("a wire at " + here() + " goes nowhere");
+        }
         page.run(new WireRun(spots, bus));
         return here();
     }
