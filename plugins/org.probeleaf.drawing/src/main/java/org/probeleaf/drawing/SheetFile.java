@@ -2,11 +2,9 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.drawing;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 
-import org.probeleaf.drawing.internal.PdfSheetFile;
+import org.probeleaf.drawing.internal.SheetOpener;
 import org.probeleaf.drawing.primitive.Drawing;
 import org.probeleaf.schematic.geometry.Box;
 
@@ -24,28 +22,7 @@ public interface SheetFile extends AutoCloseable {
      * @throws SheetException where it is no sheet that can be used
      */
     static SheetFile open(Path path, String password) throws SheetException {
-        byte[] bytes;
-        try {
-            if (!Files.exists(path)) {
-                throw new SheetException(SheetException.Problem.NOT_FOUND,
-                        path + ": there is no such file; check the name", null);
-            }
-            if (Files.isDirectory(path)) {
-                throw new SheetException(SheetException.Problem.NOT_A_SHEET,
-                        path + ": is a folder; name a PDF or image file in it", null);
-            }
-            if (Files.size(path) > Integer.MAX_VALUE - 16) {
-                throw new SheetException(SheetException.Problem.TOO_LARGE,
-                        path + ": is larger than 2 GiB; split it into smaller files", null);
-            }
-            bytes = Files.readAllBytes(path);
-        } catch (SheetException e) {
-            throw e;
-        } catch (IOException e) {
-            throw new SheetException(SheetException.Problem.DAMAGED,
-                    path + ": cannot be read (" + e.getMessage() + "); check the file and your rights to it", e);
-        }
-        return open(bytes, path.toString(), password);
+        return SheetOpener.open(path, password);
     }
 
     /**
@@ -57,7 +34,7 @@ public interface SheetFile extends AutoCloseable {
      * @throws SheetException where it is no sheet that can be used
      */
     static SheetFile open(byte[] bytes, String name, String password) throws SheetException {
-        return PdfSheetFile.open(bytes, name, password);
+        return SheetOpener.open(bytes, name, password);
     }
 
     /** The file's name without folders. */

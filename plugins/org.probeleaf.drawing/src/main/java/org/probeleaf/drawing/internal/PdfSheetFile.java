@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.io.IOUtils;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
@@ -30,6 +31,9 @@ import org.probeleaf.schematic.netlist.SheetKind;
 /** A PDF sheet file, read with PDFBox. */
 public final class PdfSheetFile implements SheetFile {
 
+    /** The longest side of a page in points, about 350 metres; anything longer is a slip in the file. */
+    private static final float LONGEST = 1_000_000;
+
     private final PDDocument document;
     private final PDFRenderer renderer;
     private final byte[] bytes;
@@ -46,16 +50,17 @@ public final class PdfSheetFile implements SheetFile {
 
     /** As {@link SheetFile#open(byte[], String, String)} for a PDF. */
     public static PdfSheetFile open(byte[] bytes, String path, String password) throws SheetException {
-        if (bytes.length == 0) {
-            throw new SheetException(Problem.EMPTY, path + ": the file is empty; get it again from its source", null);
-        }
+        PDDocument document = null;
         try {
-            PDDocument document = Loader.loadPDF(bytes, password == null ? "" : password);
-            if (document.getNumberOfPages() == 0) {
-                document.close();
-                throw new SheetException(Problem.DAMAGED, path + ": the PDF has no pages; get it again", null);
+            document = Loader.loadPDF(bytes, password == null ? "" : password);
+            if (document.getNumberOfPages() < 1) {
+                throw new SheetException(Problem.DAMAGED,
+                        path + ": the PDF has no pages that can be read; get it again from its source", null);
             }
-            return new PdfSheetFile(document, bytes, path, password);
+            PdfSheetFile file = new PdfSheetFile(document, bytes, path, password);
+            file.pageSize(1);
+            document = null;
+            return file;
         } catch (InvalidPasswordException e) {
             throw password == null || password.isEmpty()
                     ? new SheetException(Problem.PASSWORD_NEEDED,
@@ -63,9 +68,15 @@ public final class PdfSheetFile implements SheetFile {
                     : new SheetException(Problem.PASSWORD_WRONG, path + ": the password does not open it", e);
         } catch (SheetException e) {
             throw e;
-        } catch (IOException | RuntimeException e) {
-            throw new SheetException(Problem.NOT_A_SHEET,
-                    path + ": is no PDF that can be read; check that it is a sheet and whole", e);
+        } catch (NoClassDefFoundError e) {
+            // PDFBox asks for a library of certificates, which is not shipped.
+            throw new SheetException(Problem.PASSWORD_NEEDED, path + ": is protected with a certificate, which is not"
+                    + " supported; have it saved without protection", e);
+        } catch (IOException | RuntimeException | StackOverflowError e) {
+            throw new SheetException(Problem.DAMAGED,
+                    path + ": the PDF is damaged or cut short and cannot be read; get it again from its source", e);
+        } finally {
+            IOUtils.closeQuietly(document);
         }
     }
 
@@ -88,6 +99,11 @@ public final class PdfSheetFile implements SheetFile {
     public PageSize pageSize(int page) throws SheetException {
         PDPage p = page(page);
         PDRectangle crop = p.getCropBox();
+        if (!(crop.getWidth() >= 1 && crop.getHeight() >= 1 && crop.getWidth() <= LONGEST
+                && crop.getHeight() <= LONGEST)) {
+            throw new SheetException(Problem.DAMAGED, path + ": page " + page + " has no size that can be shown ("
+                    + crop.getWidth() + " by " + crop.getHeight() + " points); save the sheet again", null);
+        }
         boolean turned = p.getRotation() % 180 != 0;
         return turned ? new PageSize(crop.getHeight(), crop.getWidth())
                 : new PageSize(crop.getWidth(), crop.getHeight());
@@ -100,7 +116,7 @@ public final class PdfSheetFile implements SheetFile {
         PageExtractor extractor = new PageExtractor(p, displayTransform(p, size), new LayerState(document));
         try {
             extractor.run();
-        } catch (IOException | RuntimeException e) {
+        } catch (IOException | RuntimeException | StackOverflowError e) {
             throw new SheetException(Problem.DAMAGED, path + ": page " + page + " cannot be taken apart ("
                     + e.getMessage() + ")", e);
         }
@@ -180,6 +196,11 @@ public final class PdfSheetFile implements SheetFile {
             throw new SheetException(Problem.NO_SUCH_PAGE,
                     path + ": has no page " + page + "; it has " + document.getNumberOfPages(), null);
         }
-        return document.getPage(page - 1);
+        try {
+            return document.getPage(page - 1);
+        } catch (RuntimeException | StackOverflowError e) {
+            throw new SheetException(Problem.DAMAGED, path + ": page " + page
+                    + " cannot be found, the PDF is damaged; get it again from its source", e);
+        }
     }
 }
