@@ -2,14 +2,21 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.workbench.app;
 
+import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 
-/** The stage of looking: the sheet with its pages beside it. */
+/** The stage of looking: the sheet, its pages, the job. */
 public final class LookPerspective implements IPerspectiveFactory {
 
     @Override
     public void createInitialLayout(IPageLayout layout) {
-        layout.setEditorAreaVisible(true);
+        String editor = layout.getEditorArea();
+        IFolderLayout left = layout.createFolder("left", IPageLayout.LEFT, 0.17f, editor);
+        left.addView(Views.SHEETS);
+        IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.75f, editor);
+        right.addView(Views.JOB);
+        right.addView(Views.PARTS);
+        right.addView(Views.DOUBTS);
     }
 }

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.workbench.app;
+
+import org.eclipse.ui.IFolderLayout;
+import org.eclipse.ui.IPageLayout;
+import org.eclipse.ui.IPerspectiveFactory;
+
+/** The stage of measuring: the sheet and the log of what was measured. */
+public final class MeasurePerspective implements IPerspectiveFactory {
+
+    @Override
+    public void createInitialLayout(IPageLayout layout) {
+        String editor = layout.getEditorArea();
+        IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.70f, editor);
+        right.addView(Views.LOG);
+        IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.6f, "right");
+        below.addView(Views.WHERE);
+    }
+}

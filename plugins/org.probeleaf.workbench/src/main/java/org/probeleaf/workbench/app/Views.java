@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.workbench.app;
+
+/** The views' ids in plugin.xml. */
+final class Views {
+
+    static final String SHEETS = "org.probeleaf.workbench.view.sheets";
+    static final String WHERE = "org.probeleaf.workbench.view.where";
+    static final String LOG = "org.probeleaf.workbench.view.log";
+    static final String JOB = "org.probeleaf.workbench.view.job";
+    static final String PARTS = "org.probeleaf.workbench.view.parts";
+    static final String DOUBTS = "org.probeleaf.workbench.view.doubts";
+
+    private Views() {
+    }
+}

@@ -1,0 +1,389 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.workbench.session;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
+
+import org.eclipse.swt.widgets.Display;
+import org.probeleaf.job.Job;
+import org.probeleaf.job.JobException;
+import org.probeleaf.job.change.Change;
+import org.probeleaf.recognition.Progress;
+import org.probeleaf.schematic.geometry.Box;
+import org.probeleaf.schematic.netlist.Net;
+import org.probeleaf.schematic.netlist.Netlist;
+
+/**
+ * A job that is open in the window. Called on the display thread; whatever touches a file is done on one thread of
+ * its own, in the order asked. Whoever made it closes it.
+ */
+public final class SheetSession {
+
+    private final Path asked;
+    private final Display display;
+    private final List<SessionListener> listeners = new CopyOnWriteArrayList<>();
+    private final ExecutorService worker = Executors.newSingleThreadExecutor(r -> {
+        Thread t = new Thread(r, "job file");
+        t.setDaemon(true);
+        return t;
+    });
+
+    private final AtomicInteger underway = new AtomicInteger();
+
+    /** Owned by the worker. */
+    private volatile Job job;
+    private Facts workerFacts;
+
+    /** Owned by the display thread. */
+    private Sheets sheets = Sheets.none();
+    private Facts facts;
+    private Selection selection;
+    private Net hover;
+    private String selectedMark;
+    private Trouble trouble;
+    private Recognition recognition;
+    private int pagesDone;
+    private int pagesTotal;
+    private int currentPage;
+    private boolean readOnly;
+    private boolean closed;
+    private Path file;
+
+    /** @param asked a sheet or a job file */
+    public SheetSession(Path asked, Display display) {
+        this.asked = asked;
+        this.display = display;
+    }
+
+    /** Opens the file in the background; the listeners hear how it goes. */
+    public void open(String password) {
+        trouble = null;
+        worker.execute(() -> {
+            try {
+                new SessionOpener(asked, password, this::showSheets, this::showTrouble).open(this::opened);
+            } catch (java.io.IOException e) {
+                showTrouble(SessionOpener.trouble(e));
+            } catch (RuntimeException e) {
+                showTrouble(new Trouble(Trouble.Kind.RETRY, asked.getFileName() + " cannot be opened (" + e + ")"));
+            }
+        });
+    }
+
+    private void showSheets(Sheets ready) {
+        post(() -> {
+            Sheets before = sheets;
+            sheets = ready;
+            worker.execute(before::close);
+            tell(SessionListener::sheetsReady);
+        });
+    }
+
+    private void showTrouble(Trouble what) {
+        post(() -> {
+            trouble = what;
+            tell(SessionListener::statusChanged);
+        });
+    }
+
+    /** On the worker: the job is open. */
+    private void opened(Job ready) {
+        job = ready;
+        job.addListener(state -> publish(Facts.of(state, workerFacts)));
+        boolean toRead = ready.readOnly();
+        Path place = ready.file();
+        post(() -> {
+            readOnly = toRead;
+            file = place;
+        });
+        publish(Facts.of(ready.state(), null));
+        if (ready.state().netlist() == null) {
+            post(this::recognise);
+        }
+    }
+
+    private void publish(Facts next) {
+        workerFacts = next;
+        post(() -> {
+            boolean otherNets = facts == null || facts.graph() != next.graph();
+            facts = next;
+            if (otherNets && selection != null) {
+                selection = next.at(selection.page(), selection.at(), 3);
+                hover = null;
+            }
+            tell(SessionListener::factsChanged);
+            if (otherNets) {
+                tell(SessionListener::selectionChanged);
+            }
+        });
+    }
+
+    /** Recognises the sheets anew in the background, unless that is under way. */
+    public void recognise() {
+        if (recognition != null || closed) {
+            return;
+        }
+        pagesDone = 0;
+        pagesTotal = 0;
+        recognition = new Recognition(new RecognitionClient());
+        recognition.schedule();
+        tell(SessionListener::statusChanged);
+    }
+
+    /** Stops the recognition at the next page. */
+    public void stopRecognition() {
+        if (recognition != null) {
+            recognition.cancel();
+        }
+    }
+
+    private final class RecognitionClient implements Recognition.Client {
+        @Override
+        public Netlist recognise(Progress progress) throws JobException {
+            return job.recognise(progress);
+        }
+
+        @Override
+        public void pagesDone(int done, int total) {
+            post(() -> {
+                pagesDone = done;
+                pagesTotal = total;
+                tell(SessionListener::statusChanged);
+            });
+        }
+
+        @Override
+        public void finished(Netlist netlist) {
+            onJob(j -> {
+                if (j.readOnly()) {
+                    publish(Facts.of(SessionOpener.with(j.state(), netlist), workerFacts));
+                } else {
+                    j.setNetlist(netlist);
+                }
+            });
+            end(null);
+        }
+
+        @Override
+        public void stopped() {
+            end(new Trouble(Trouble.Kind.NOTICE,
+                    "Reading was stopped: nets cannot be followed until the sheets are read (Job > Read the sheets again)."));
+        }
+
+        @Override
+        public void failed(String sentence) {
+            end(new Trouble(Trouble.Kind.NOTICE, sentence));
+        }
+
+        private void end(Trouble what) {
+            post(() -> {
+                recognition = null;
+                trouble = what == null ? trouble : what;
+                tell(SessionListener::statusChanged);
+            });
+        }
+    }
+
+    /** Something done to the job on its thread. */
+    @FunctionalInterface
+    private interface JobAction {
+        void on(Job job) throws JobException;
+    }
+
+    private void onJob(JobAction action) {
+        if (closed) {
+            return;
+        }
+        underway.incrementAndGet();
+        post(() -> tell(SessionListener::statusChanged));
+        worker.execute(() -> {
+            try {
+                if (job != null) {
+                    action.on(job);
+                }
+            } catch (JobException | IllegalArgumentException | IllegalStateException e) {
+                showTrouble(new Trouble(Trouble.Kind.NOTICE, e.getMessage()));
+            } finally {
+                underway.decrementAndGet();
+                post(() -> tell(SessionListener::statusChanged));
+            }
+        });
+    }
+
+    /** Whether a change is on its way to disk. */
+    public boolean saving() {
+        return underway.get() > 0;
+    }
+
+    /** Makes a change; it shows when it is safe on disk. */
+    public void apply(Change change) {
+        onJob(j -> j.apply(change));
+    }
+
+    public void undo() {
+        onJob(Job::undo);
+    }
+
+    public void redo() {
+        onJob(Job::redo);
+    }
+
+    /** The pages; none before the file is open. */
+    public Sheets sheets() {
+        return sheets;
+    }
+
+    /** What is known; empty before the job is open. */
+    public Optional<Facts> facts() {
+        return Optional.ofNullable(facts);
+    }
+
+    /** The job's file; empty before it is open. */
+    public Optional<Path> file() {
+        return Optional.ofNullable(file);
+    }
+
+    /** The file that was asked for. */
+    public Path asked() {
+        return asked;
+    }
+
+    /** Whether another writer has the job. */
+    public boolean readOnly() {
+        return readOnly;
+    }
+
+    public Optional<Selection> selection() {
+        return Optional.ofNullable(selection);
+    }
+
+    /** The selected net. */
+    public Optional<Net> selectedNet() {
+        return selection().map(Selection::net);
+    }
+
+    /** @param next what is now selected, or null */
+    public void select(Selection next) {
+        if (!Objects.equals(selection, next) || selectedMark != null) {
+            selection = next;
+            selectedMark = null;
+            tell(SessionListener::selectionChanged);
+        }
+    }
+
+    /** Id of the selected mark. */
+    public Optional<String> selectedMark() {
+        return Optional.ofNullable(selectedMark);
+    }
+
+    /** Selects a mark with the place it is pinned to. */
+    public void selectMark(String id, Selection place) {
+        selection = place;
+        selectedMark = id;
+        tell(SessionListener::selectionChanged);
+    }
+
+    public Optional<Net> hover() {
+        return Optional.ofNullable(hover);
+    }
+
+    /** @param net the net under the pointer, or null */
+    public void setHover(Net net) {
+        if (hover != net) {
+            hover = net;
+            tell(SessionListener::hoverChanged);
+        }
+    }
+
+    /** What stands in the way. */
+    public Optional<Trouble> trouble() {
+        return Optional.ofNullable(trouble);
+    }
+
+    /** The person has seen it. */
+    public void clearTrouble() {
+        trouble = null;
+        tell(SessionListener::statusChanged);
+    }
+
+    /** Whether the sheets are being recognised. */
+    public boolean recognising() {
+        return recognition != null;
+    }
+
+    public int pagesDone() {
+        return pagesDone;
+    }
+
+    /** Pages to recognise; 0 where it is not known yet. */
+    public int pagesTotal() {
+        return pagesTotal;
+    }
+
+    /** The page in the middle of the view, 1-based; 0 before there is one. */
+    public int currentPage() {
+        return currentPage;
+    }
+
+    /** The editor shows another page. */
+    public void setCurrentPage(int page) {
+        if (currentPage != page) {
+            currentPage = page;
+            tell(SessionListener::pageChanged);
+        }
+    }
+
+    /** Shows a page whole; nothing happens where there is no such page. */
+    public void showPage(int page) {
+        tell(l -> l.showPage(page));
+    }
+
+    /** Brings a piece of a page into sight. */
+    public void reveal(int page, Box box) {
+        tell(l -> l.reveal(page, box));
+    }
+
+    public void addListener(SessionListener listener) {
+        listeners.add(listener);
+    }
+
+    public void removeListener(SessionListener listener) {
+        listeners.remove(listener);
+    }
+
+    private void tell(Consumer<SessionListener> what) {
+        listeners.forEach(what);
+    }
+
+    private void post(Runnable what) {
+        if (!display.isDisposed()) {
+            display.asyncExec(() -> {
+                if (!closed) {
+                    what.run();
+                }
+            });
+        }
+    }
+
+    /** Stops what is under way and lets the files go, in the background. */
+    public void close() {
+        closed = true;
+        listeners.clear();
+        stopRecognition();
+        Sheets open = sheets;
+        worker.execute(() -> {
+            open.close();
+            if (job != null) {
+                job.close();
+            }
+        });
+        worker.shutdown();
+    }
+}

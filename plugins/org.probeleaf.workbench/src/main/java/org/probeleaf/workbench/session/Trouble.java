@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.workbench.session;
+
+/**
+ * Something that stands in the way, for the strip above the sheet.
+ *
+ * @param kind what the person can do about it
+ * @param text a sentence: what is wrong and what to do
+ */
+public record Trouble(Kind kind, String text) {
+
+    /** What the person can do. */
+    public enum Kind {
+        /** Know it and go on. */
+        NOTICE,
+        /** Try the same again. */
+        RETRY,
+        /** Type the sheet's password. */
+        PASSWORD
+    }
+}

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.workbench.sheet;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+import org.eclipse.swt.graphics.Point;
+import org.probeleaf.workbench.session.SessionListener;
+import org.probeleaf.workbench.session.SheetSession;
+
+/**
+ * Where the pages stand on the screen, written to a file for tests that drive the window with a real mouse. Does
+ * nothing unless the system property {@code probeleaf.window.report} names a file.
+ */
+final class ViewportReport {
+
+    private final SheetCanvas canvas;
+    private final SheetSession session;
+    private final Path file;
+
+    ViewportReport(SheetCanvas canvas, SheetSession session) {
+        this.canvas = canvas;
+        this.session = session;
+        String name = System.getProperty("probeleaf.window.report");
+        this.file = name == null ? null : Path.of(name);
+        if (file != null) {
+            canvas.addPaintListener(e -> write());
+            session.addListener(new SessionListener() {
+                @Override
+                public void factsChanged() {
+                    write();
+                }
+
+                @Override
+                public void selectionChanged() {
+                    write();
+                }
+
+                @Override
+                public void statusChanged() {
+                    write();
+                }
+            });
+        }
+    }
+
+    private void write() {
+        Point corner = canvas.toDisplay(0, 0);
+        String pages = canvas.frames().stream().map(f -> String.format(Locale.ROOT,
+                "{\"page\":%d,\"x\":%d,\"y\":%d,\"zoom\":%.6f,\"width\":%.2f,\"height\":%.2f}", f.page(),
+                corner.x + f.x(), corner.y + f.y(), f.zoom(), f.width(), f.height()))
+                .collect(Collectors.joining(","));
+        String json = String.format(Locale.ROOT,
+                "{\"recognised\":%b,\"recognising\":%b,\"selected\":\"%s\",\"revision\":%d,\"focus\":%b,"
+                + "\"canvas\":[%d,%d,%d,%d],\"pages\":[%s]}%n",
+                session.facts().map(f -> f.recognised()).orElse(false), session.recognising(),
+                session.selectedNet().map(n -> n.id()).orElse(""),
+                session.facts().map(f -> f.state().revision()).orElse(-1L), canvas.isFocusControl(),
+                corner.x, corner.y, canvas.getSize().x, canvas.getSize().y, pages);
+        try {
+            Path next = file.resolveSibling(file.getFileName() + ".next");
+            Files.writeString(next, json);
+            Files.move(next, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (IOException e) {
+            throw new IllegalStateException("the report cannot be written to " + file, e);
+        }
+    }
+}

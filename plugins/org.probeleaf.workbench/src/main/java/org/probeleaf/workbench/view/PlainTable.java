@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.workbench.view;
+
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Function;
+
+import org.eclipse.jface.layout.TableColumnLayout;
+import org.eclipse.jface.viewers.ArrayContentProvider;
+import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.jface.viewers.ColumnWeightData;
+import org.eclipse.jface.viewers.IStructuredSelection;
+import org.eclipse.jface.viewers.TableViewer;
+import org.eclipse.jface.viewers.TableViewerColumn;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Composite;
+
+/** A table of records: columns of text, a picture in the first, and one thing to do with a row. */
+final class PlainTable<T> {
+
+    private final Class<T> type;
+    private final TableViewer viewer;
+    private final TableColumnLayout layout = new TableColumnLayout(true);
+    private Function<T, Color> colour = row -> null;
+
+    /** @param open what double click and Enter do */
+    PlainTable(Composite parent, Class<T> type, Consumer<T> open) {
+        this.type = type;
+        Composite frame = new Composite(parent, SWT.NONE);
+        frame.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        frame.setLayout(layout);
+        viewer = new TableViewer(frame, SWT.FULL_SELECTION | SWT.SINGLE | SWT.V_SCROLL);
+        viewer.getTable().setHeaderVisible(true);
+        viewer.setContentProvider(ArrayContentProvider.getInstance());
+        viewer.addOpenListener(e -> first(e.getSelection() instanceof IStructuredSelection s ? s : null, open));
+    }
+
+    private void first(IStructuredSelection selection, Consumer<T> open) {
+        Object row = selection == null ? null : selection.getFirstElement();
+        if (row != null) {
+            open.accept(type.cast(row));
+        }
+    }
+
+    /** The colour of a row's text; null gives the usual one. */
+    void colours(Function<T, Color> of) {
+        colour = of;
+    }
+
+    /**
+     * Adds a column.
+     *
+     * @param weight share of the width
+     * @param image  gives the picture before the text, or null
+     */
+    void column(String title, int weight, int minimum, Function<T, String> text, Function<T, Image> image) {
+        TableViewerColumn column = new TableViewerColumn(viewer, SWT.LEFT);
+        column.getColumn().setText(title);
+        layout.setColumnData(column.getColumn(), new ColumnWeightData(weight, minimum, true));
+        column.setLabelProvider(new ColumnLabelProvider() {
+            @Override
+            public String getText(Object row) {
+                String s = text.apply(type.cast(row));
+                return s == null ? "" : s;
+            }
+
+            @Override
+            public Image getImage(Object row) {
+                return image == null ? null : image.apply(type.cast(row));
+            }
+
+            @Override
+            public Color getForeground(Object row) {
+                return colour.apply(type.cast(row));
+            }
+
+            @Override
+            public String getToolTipText(Object row) {
+                return getText(row);
+            }
+        });
+    }
+
+    void show(List<T> rows) {
+        if (!viewer.getTable().isDisposed()) {
+            viewer.setInput(rows);
+        }
+    }
+
+    void focus() {
+        viewer.getTable().setFocus();
+    }
+
+    TableViewer viewer() {
+        return viewer;
+    }
+}
