@@ -8,7 +8,6 @@ import java.util.List;
 
 import org.probeleaf.drawing.SheetException;
 import org.probeleaf.drawing.SheetFile;
-import org.probeleaf.drawing.primitive.Drawing;
 import org.probeleaf.recognition.Progress;
 import org.probeleaf.recognition.Recogniser;
 import org.probeleaf.schematic.netlist.Netlist;
@@ -43,22 +42,18 @@ public final class SheetReader {
         try (SheetFile sheet = SheetFile.open(file, password)) {
             double open = seconds(start);
             List<Integer> wanted = pages.of(sheet.pageCount());
-            List<Drawing> drawings = new ArrayList<>();
-            List<Double> draw = new ArrayList<>();
-            for (int page : wanted) {
-                console.progress(file.getFileName() + ": drawing page " + page + " of " + sheet.pageCount());
-                long from = System.nanoTime();
-                drawings.add(sheet.draw(page));
-                draw.add(seconds(from));
+            try (PageFeed feed = new PageFeed(sheet, wanted)) {
+                PageClock clock = new PageClock(file, wanted.size());
+                Netlist netlist = new Recogniser().recognise(sheet.name(), Hash.sha256(sheet.bytes()), feed, clock);
+                List<Double> recognise = clock.stop();
+                for (int i = 0; i < wanted.size(); i++) {
+                    timings.add(new SheetTiming(file.toString(), wanted.get(i), i == 0 ? open : 0,
+                            feed.seconds(i), Math.max(0, recognise.get(i) - feed.waited(i))));
+                }
+                return netlist;
+            } catch (PageFeed.Failed e) {
+                throw e.sheetException();
             }
-            PageClock clock = new PageClock(file, wanted.size());
-            Netlist netlist = new Recogniser().recognise(sheet.name(), Hash.sha256(sheet.bytes()), drawings, clock);
-            List<Double> recognise = clock.stop();
-            for (int i = 0; i < wanted.size(); i++) {
-                timings.add(new SheetTiming(file.toString(), wanted.get(i), i == 0 ? open : 0, draw.get(i),
-                        recognise.get(i)));
-            }
-            return netlist;
         } finally {
             console.progressDone();
         }

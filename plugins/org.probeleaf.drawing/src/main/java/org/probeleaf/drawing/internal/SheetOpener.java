@@ -18,6 +18,8 @@ public final class SheetOpener {
     /** A PDF may have something before its head (ISO 32000, implementation notes: within the first 1024 bytes). */
     private static final int HEAD_WITHIN = 1024;
 
+    private static final int END_WITHIN = 1 << 16;
+
     private SheetOpener() {
     }
 
@@ -32,9 +34,15 @@ public final class SheetOpener {
             throw new SheetException(Problem.EMPTY, name + ": the file is empty; get it again from its source", null);
         }
         if (isPdf(bytes)) {
+            if (!endsWith(bytes, "%%EOF") && !endsWith(bytes, "startxref")) {
+                throw cutShort(name, "PDF");
+            }
             return PdfSheetFile.open(bytes, name, password);
         }
         if (isImage(bytes)) {
+            if (starts(bytes, 0xFF, 0xD8, 0xFF) && !endsWith(bytes, "\u00ff\u00d9")) {
+                throw cutShort(name, "picture");
+            }
             return ImageSheetFile.open(bytes, name);
         }
         throw new SheetException(Problem.NOT_A_SHEET,
@@ -71,6 +79,18 @@ public final class SheetOpener {
     private static boolean isPdf(byte[] bytes) {
         return new String(bytes, 0, Math.min(bytes.length, HEAD_WITHIN), StandardCharsets.ISO_8859_1)
                 .contains("%PDF-");
+    }
+
+    /** Half a sheet would be read without complaint, and half its nets be missing: better not at all. */
+    private static SheetException cutShort(String name, String kind) {
+        return new SheetException(Problem.DAMAGED,
+                name + ": the " + kind + " is cut short, its end is missing; get it again from its source", null);
+    }
+
+    /** Whether a sign stands in the last part of a file; something foreign may follow it. */
+    private static boolean endsWith(byte[] bytes, String sign) {
+        int from = Math.max(0, bytes.length - END_WITHIN);
+        return new String(bytes, from, bytes.length - from, StandardCharsets.ISO_8859_1).contains(sign);
     }
 
     private static boolean isImage(byte[] b) {
