@@ -33,9 +33,9 @@ import org.probeleaf.trace.PlaceResolver.PinAt;
 import org.probeleaf.trace.PlaceResolver.Target;
 
 /**
- * Paths of a signal. The graph has the nets and the pins as vertices; an edge leads from a net to a pin that takes the
- * signal in, from there through the part to another of its pins, and from that to its net. Supply nets are left out,
- * since everything meets there. The shortest loopless paths are found as J. Y. Yen describes ("Finding the K shortest
+ * Paths of a signal. The vertices of the graph are the nets and each pin twice, as a way into its part and as a way
+ * out of it; an edge leads from a net to a pin that takes the signal in, from there through the part to a pin that lets
+ * it out, and from that to its net. Supply nets are left out, since everything meets there. The shortest loopless paths are found as J. Y. Yen describes ("Finding the K shortest
  * loopless paths in a network", Management Science 17, 1971).
  */
 final class PathFinder {
@@ -58,12 +58,15 @@ final class PathFinder {
         this.book = book;
     }
 
-    /** A vertex: a net, or a pin, or one of the two ends asked for. */
+    /** A vertex: a net, a pin as a way in or out, or one of the two ends asked for. */
     private sealed interface Vertex {
         record OfNet(String id) implements Vertex {
         }
 
-        record OfPin(PinAt at) implements Vertex {
+        record Into(PinAt at) implements Vertex {
+        }
+
+        record OutOf(PinAt at) implements Vertex {
         }
 
         record End(boolean last) implements Vertex {
@@ -73,19 +76,15 @@ final class PathFinder {
     /** The paths between two places, shortest first, at most {@link #MOST}. */
     List<SignalPath> find(Target from, Target to) {
         Graph<Vertex, DefaultEdge> graph = graph(from, to);
-        List<SignalPath> paths = new ArrayList<>();
-        for (GraphPath<Vertex, DefaultEdge> path : new YenKShortestPath<>(graph)
-                .getPaths(new Vertex.End(false), new Vertex.End(true), MOST)) {
-            paths.add(written(from, to, path.getVertexList()));
-        }
-        return paths.stream().distinct().toList();
+        return new YenKShortestPath<>(graph).getPaths(new Vertex.End(false), new Vertex.End(true), MOST).stream()
+                .map(path -> written(from, to, path)).filter(PathFinder::neverComesBack).distinct().toList();
     }
 
     private Graph<Vertex, DefaultEdge> graph(Target from, Target to) {
         Graph<Vertex, DefaultEdge> graph = new DefaultDirectedGraph<>(DefaultEdge.class);
         Set<String> open = new HashSet<>();
         for (Net net : netlist.nets()) {
-            if (!isSupply(net) || isEnd(net, from) || isEnd(net, to)) {
+            if (!isSupply(net) || isMeant(net, from) || isMeant(net, to)) {
                 open.add(net.id());
                 graph.addVertex(new Vertex.OfNet(net.id()));
             }
@@ -102,22 +101,22 @@ final class PathFinder {
         List<PinAt> pins = part.pins().stream().filter(p -> open.contains(p.net())).map(p -> new PinAt(part, p))
                 .toList();
         for (PinAt pin : pins) {
-            Vertex v = new Vertex.OfPin(pin);
             Vertex net = new Vertex.OfNet(pin.pin().net());
             PinDirection way = book.direction(part, pin.pin());
-            graph.addVertex(v);
+            graph.addVertex(new Vertex.Into(pin));
+            graph.addVertex(new Vertex.OutOf(pin));
             if (way != PinDirection.IN) {
-                graph.addEdge(v, net);
+                graph.addEdge(new Vertex.OutOf(pin), net);
             }
             if (way != PinDirection.OUT) {
-                graph.addEdge(net, v);
+                graph.addEdge(net, new Vertex.Into(pin));
             }
         }
         Through through = through(part);
         for (PinAt a : pins) {
             for (PinAt b : pins) {
                 if (a != b && !Objects.equals(a.pin().net(), b.pin().net()) && through.leads(a.pin(), b.pin())) {
-                    graph.addEdge(new Vertex.OfPin(a), new Vertex.OfPin(b));
+                    graph.addEdge(new Vertex.Into(a), new Vertex.OutOf(b));
                 }
             }
         }
@@ -131,13 +130,16 @@ final class PathFinder {
             join(graph, end, new Vertex.OfNet(target.net().id()), last);
         }
         for (PinAt pin : target.pins()) {
-            Vertex v = new Vertex.OfPin(pin);
-            graph.addVertex(v);
-            join(graph, end, v, last);
-            join(graph, v, new Vertex.OfNet(pin.pin().net()), last);
+            Vertex net = new Vertex.OfNet(pin.pin().net());
+            if (graph.containsVertex(net)) {
+                join(graph, end, new Vertex.Into(pin), last);
+                join(graph, end, new Vertex.OutOf(pin), last);
+                join(graph, last ? new Vertex.Into(pin) : new Vertex.OutOf(pin), net, last);
+            }
         }
     }
 
+    /** Joins a vertex to the one next to it on the way, which lies before it at the last end. */
     private static void join(Graph<Vertex, DefaultEdge> graph, Vertex outer, Vertex inner, boolean last) {
         if (last) {
             graph.addEdge(inner, outer);
@@ -164,8 +166,14 @@ final class PathFinder {
         return (in, out) -> conducts && book.direction(part, out) != PinDirection.IN;
     }
 
-    private static boolean isEnd(Net net, Target target) {
-        return net.equals(target.net()) || target.pins().stream().anyMatch(p -> net.id().equals(p.pin().net()));
+    /** Whether a net is asked for itself, or by a pin on it; a part that is also on a supply does not mean that. */
+    private static boolean isMeant(Net net, Target target) {
+        return net.equals(target.net()) || target.pins().size() == 1
+                && net.id().equals(target.pins().get(0).pin().net());
+    }
+
+    private static boolean neverComesBack(SignalPath path) {
+        return path.places().stream().map(Place::text).distinct().count() == path.places().size();
     }
 
     private static boolean isSupply(Net net) {
@@ -175,23 +183,27 @@ final class PathFinder {
     }
 
     /** A part whose pins have no number or name stands in a path once. */
-    private SignalPath written(Target from, Target to, List<Vertex> vertices) {
+    private SignalPath written(Target from, Target to, GraphPath<Vertex, DefaultEdge> path) {
         List<Place> places = new ArrayList<>();
-        if (!(from.place() instanceof Place.OfNet)) {
-            places.add(from.place());
-        }
-        for (Vertex v : vertices) {
-            Place place = v instanceof Vertex.OfNet n ? netPlace(n.id())
-                    : v instanceof Vertex.OfPin p ? new TracedPin(p.at().part(), p.at().pin(), null, null).place()
-                    : null;
-            if (place != null && (places.isEmpty() || !same(place, places.get(places.size() - 1)))) {
-                places.add(place);
-            }
-        }
-        if (!(to.place() instanceof Place.OfNet) && !same(to.place(), places.get(places.size() - 1))) {
-            places.add(to.place());
-        }
+        add(places, from.place() instanceof Place.OfNet ? null : from.place());
+        path.getVertexList().forEach(v -> add(places, place(v)));
+        add(places, to.place() instanceof Place.OfNet ? null : to.place());
         return new SignalPath(places);
+    }
+
+    /** Adds a place unless it is null or the last one again. */
+    private static void add(List<Place> places, Place place) {
+        if (place != null && (places.isEmpty() || !same(place, places.get(places.size() - 1)))) {
+            places.add(place);
+        }
+    }
+
+    private Place place(Vertex v) {
+        if (v instanceof Vertex.OfNet net) {
+            return netPlace(net.id());
+        }
+        PinAt at = v instanceof Vertex.Into in ? in.at() : v instanceof Vertex.OutOf out ? out.at() : null;
+        return at == null ? null : new TracedPin(at.part(), at.pin(), null, null).place();
     }
 
     private static boolean same(Place a, Place b) {
