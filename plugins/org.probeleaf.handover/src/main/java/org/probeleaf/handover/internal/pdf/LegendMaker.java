@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.handover.internal.pdf;
+
+import java.io.IOException;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+import org.probeleaf.handover.MarkedSheetOptions;
+import org.probeleaf.handover.internal.layout.PageLayout;
+import org.probeleaf.handover.internal.paint.Legend;
+import org.probeleaf.handover.internal.paint.Sign;
+import org.probeleaf.handover.internal.paint.Tint;
+import org.probeleaf.handover.internal.paint.TypeFace;
+import org.probeleaf.handover.internal.pdf.Annotations.Saying;
+import org.probeleaf.job.JobState;
+import org.probeleaf.job.details.Hazard;
+import org.probeleaf.schematic.geometry.Box;
+import org.probeleaf.schematic.netlist.Net;
+
+/** Puts the legend on pages that have marks; hazards stand on every page. */
+final class LegendMaker {
+
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
+    private static final int MOST_NETS = 10;
+
+    private final JobState state;
+    private final Emphasis emphasis;
+    private final MarkedSheetOptions options;
+    private final TypeFace face;
+    private final double unit;
+    private final List<String> told = new ArrayList<>();
+
+    LegendMaker(JobState state, Emphasis emphasis, MarkedSheetOptions options, TypeFace face, double unit) {
+        this.state = state;
+        this.emphasis = emphasis;
+        this.options = options;
+        this.face = face;
+        this.unit = unit;
+    }
+
+    void put(int page, Annotations annotations, PageLayout layout) throws IOException {
+        Legend legend = new Legend(face, unit);
+        head(legend);
+        hazards(legend);
+        nets(legend, page);
+        marks(legend, page);
+        if (told.isEmpty()) {
+            return;
+        }
+        if (!state.details().hazards().isEmpty()) {
+            legend.foot("Follow the maker's instructions and local electrical codes; leave work you are not licensed"
+                    + " for to someone who is.");
+        }
+        Box box = layout.legend(legend.width(), legend.height());
+        Saying saying = new Saying(Layer.LEGEND, "probeleaf-legend-" + page, "Legend", String.join("\n", told)
+                + Sayings.cautions(state.details()), options.when());
+        annotations.text(saying, box.grow(unit), Tint.BLACK, canvas -> legend.paint(canvas, box));
+    }
+
+    private void head(Legend legend) {
+        String unitName = state.details().unit().strip();
+        String date = DATE.format(options.when().atZone(options.zone()));
+        List<String> lines = new ArrayList<>();
+        if (!unitName.isEmpty()) {
+            lines.add(unitName);
+        }
+        lines.add(options.author().isBlank() ? date : options.author().strip() + ", " + date);
+        legend.head("Marked-up sheet", lines);
+    }
+
+    private void hazards(Legend legend) {
+        for (Hazard hazard : state.details().hazards()) {
+            legend.caution("Caution: " + hazard.title());
+            told.add("Caution: " + hazard.title());
+        }
+    }
+
+    private void nets(Legend legend, int page) {
+        List<Map.Entry<Net, Tint>> shown = emphasis.nets().entrySet().stream()
+                .filter(e -> emphasis.shows(e.getKey(), page)).toList();
+        for (Map.Entry<Net, Tint> e : shown.subList(0, Math.min(MOST_NETS, shown.size()))) {
+            String text = "net " + e.getKey().title();
+            legend.net(text, e.getValue());
+            told.add(e.getValue().title() + " band: " + text);
+        }
+        boolean own = state.labels().stream().anyMatch(l -> l.page() == page) || shown.stream()
+                .anyMatch(e -> !emphasis.labels(e.getKey()).isEmpty());
+        if (own) {
+            legend.ownName("net name given on the bench");
+            told.add("blue tag: net name given on the bench");
+        }
+    }
+
+    private void marks(Legend legend, int page) {
+        for (Sign sign : Sign.values()) {
+            if (state.readings().stream().anyMatch(r -> r.page() == page && Sign.of(r.verdict()) == sign)) {
+                legend.sign(sign);
+                told.add(sign.shape() + ": " + sign.words());
+            }
+        }
+        if (state.notes().stream().anyMatch(n -> n.page() == page)) {
+            legend.note("note");
+            told.add("card with a yellow side: note");
+        }
+    }
+}

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.handover.internal.pdf;
+
+import java.io.IOException;
+
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.probeleaf.drawing.SheetFile;
+import org.probeleaf.handover.MarkedSheetOptions;
+import org.probeleaf.handover.internal.layout.InkMap;
+import org.probeleaf.handover.internal.layout.PageLayout;
+import org.probeleaf.handover.internal.paint.TypeFace;
+import org.probeleaf.job.JobSheet;
+import org.probeleaf.job.JobState;
+import org.probeleaf.schematic.geometry.Box;
+
+/** Marks up the pages of one sheet file. */
+public final class SheetMarker {
+
+    /** The page on which a design point is a point: A4. */
+    private static final double DESIGN_AREA = 842.0 * 595.0;
+    private static final double SMALLEST_UNIT = 0.6;
+    /** Most pixels of the rendering that tells where ink is, along the longer side. */
+    private static final double INK_PIXELS = 1800;
+
+    private final JobState state;
+    private final MarkedSheetOptions options;
+    private final Emphasis emphasis;
+
+    public SheetMarker(JobState state, MarkedSheetOptions options) {
+        this.state = state;
+        this.options = options;
+        this.emphasis = new Emphasis(state, options.nets());
+    }
+
+    /**
+     * Puts annotations on the pages of a document.
+     *
+     * @param document the sheet file, open to be saved
+     * @param sheet    which of the job's files it is
+     * @param file     the same file, open to be rendered
+     */
+    public void mark(PDDocument document, JobSheet sheet, SheetFile file) throws IOException {
+        TypeFace face = TypeFace.in(document);
+        Layers layers = new Layers(document);
+        for (int i = 0; i < sheet.pageCount(); i++) {
+            int page = sheet.firstPage() + i;
+            if (!wanted(page)) {
+                continue;
+            }
+            PDPage pdf = document.getPage(i);
+            PageFrame frame = new PageFrame(pdf);
+            double w = frame.width();
+            double h = frame.height();
+            double unit = Math.max(SMALLEST_UNIT, Math.sqrt(w * h / DESIGN_AREA));
+            double scale = Math.min(1, INK_PIXELS / Math.max(w, h));
+            InkMap ink = InkMap.of(file.render(i + 1, scale, new Box(0, 0, w, h)), scale);
+            Annotations annotations = new Annotations(document, pdf, frame, layers, face, options);
+            new PageMarker(page, unit, state, emphasis, annotations, new PageLayout(ink, w, h, unit), face)
+                    .mark(new LegendMaker(state, emphasis, options, face, unit));
+        }
+    }
+
+    private boolean wanted(int page) {
+        return !state.details().hazards().isEmpty()
+                || state.labels().stream().anyMatch(m -> m.page() == page)
+                || state.notes().stream().anyMatch(m -> m.page() == page)
+                || state.readings().stream().anyMatch(m -> m.page() == page)
+                || emphasis.nets().keySet().stream().anyMatch(n -> emphasis.shows(n, page));
+    }
+}
