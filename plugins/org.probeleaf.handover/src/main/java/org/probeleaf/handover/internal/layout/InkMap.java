@@ -79,10 +79,14 @@ public final class InkMap {
         return Math.max(0, Math.min(max, v));
     }
 
-    /** How often a straight line runs into ink. */
-    public int crossings(Point a, Point b) {
+    /**
+     * How much a straight line gets in the way of ink: for each time that it runs into some, and for each point of it
+     * that lies on some.
+     */
+    public double trouble(Point a, Point b) {
         int steps = (int) Math.ceil(a.distance(b) * scale);
         int crossings = 0;
+        int covered = 0;
         boolean inside = true;
         for (int i = 0; i <= steps; i++) {
             double t = steps == 0 ? 0 : i / (double) steps;
@@ -90,8 +94,9 @@ public final class InkMap {
             int y = (int) ((a.y() + (b.y() - a.y()) * t) * scale);
             boolean ink = x >= 0 && y >= 0 && x < width && y < height && count(x, y, x + 1, y + 1) > 0;
             crossings += ink && !inside ? 1 : 0;
+            covered += ink ? 1 : 0;
             inside = ink;
         }
-        return crossings;
+        return crossings + covered / scale * 0.12;
     }
 }

@@ -18,7 +18,7 @@ public final class PageLayout {
 
     private static final double INK_AT_ALL = 150;
     private static final double INK_SHARE = 4000;
-    private static final double LEADER_OVER_INK = 7;
+    private static final double LEADER_OVER_INK = 11;
     private static final double LEADER_OVER_LEADER = 60;
     private static final double LEADER_OVER_CARD = 400;
     private static final double ANCHOR_COVERED = 200;
@@ -67,7 +67,7 @@ public final class PageLayout {
     /** Finds and takes a place for a card near its anchor. */
     public Box card(Point anchor, double width, double height) {
         double reach = 330 * unit;
-        double step = 5 * unit;
+        double step = 4 * unit;
         Box best = null;
         double least = Double.MAX_VALUE;
         for (double x = anchor.x() - reach - width; x <= anchor.x() + reach; x += step) {
@@ -88,18 +88,18 @@ public final class PageLayout {
 
     private double cardCost(Box box, Point anchor, double least) {
         double gap = box.distance(anchor) / unit;
-        double cost = gap < 7 ? 40 + (7 - gap) * 40 : gap;
+        double cost = gap < 7 ? 40 + (7 - gap) * 40 : gap + Math.max(0, gap - 50) * 0.8;
         if (cost >= least || overlapsTaken(box.grow(2.5 * unit))) {
             return Double.MAX_VALUE;
         }
-        cost += inkCost(box.grow(unit));
+        cost += inkCost(box.grow(2.5 * unit));
         if (cost >= least) {
             return cost;
         }
         Segment leader = leader(anchor, box);
         double slant = Math.min(Math.abs(leader.a().x() - leader.b().x()), Math.abs(leader.a().y() - leader.b().y()));
         cost += slant / unit * 0.08;
-        cost += LEADER_OVER_INK * ink.crossings(leader.a(), leader.b());
+        cost += LEADER_OVER_INK * ink.trouble(leader.a(), leader.b());
         for (Segment other : leaders) {
             cost += leader.crosses(other) ? LEADER_OVER_LEADER : 0;
         }
@@ -140,7 +140,7 @@ public final class PageLayout {
     public Optional<Box> tag(Segment wire, double near, double width, double height) {
         Box best = null;
         double least = Double.MAX_VALUE;
-        double off = 1.6 * unit;
+        double off = 2.2 * unit;
         for (int i = 0; i <= 40; i++) {
             Point p = wire.at(i / 40.0);
             double away = Math.abs(i / 40.0 - near) * wire.length();
@@ -183,28 +183,43 @@ public final class PageLayout {
         return new Box(p.x() - off - w, p.y() - h / 2, p.x() - off, p.y() + h / 2);
     }
 
+    /** A place and what it costs. */
+    private record Priced(Box box, double cost) {
+    }
+
     /** Finds and takes the emptiest place of the page, near an edge where there are several. */
     public Box legend(double width, double height) {
+        Priced best = emptiest(width, height);
+        Box chosen = best.box() != null ? best.box()
+                : inside(new Box(page.x0(), page.y0(), page.x0() + width, page.y0() + height));
+        take(chosen);
+        return chosen;
+    }
+
+    /** What the best place for a legend of that size costs; more for one that covers something. */
+    public double legendCost(double width, double height) {
+        return emptiest(width, height).cost();
+    }
+
+    private Priced emptiest(double width, double height) {
         double step = 6 * unit;
-        Box best = null;
-        double least = Double.MAX_VALUE;
+        Priced best = new Priced(null, Double.MAX_VALUE);
         for (double x = page.x0(); x + width <= page.x1(); x += step) {
             for (double y = page.y0(); y + height <= page.y1(); y += step) {
                 Box box = new Box(x, y, x + width, y + height);
-                double edge = Math.min(Math.min(x - page.x0(), page.x1() - x - width),
-                        Math.min(y - page.y0(), page.y1() - y - height));
-                double cost = inkCost(box.grow(3 * unit)) + edge / unit * 0.2
-                        + (overlapsTaken(box.grow(3 * unit)) ? 1e6 : 0)
-                        + (leaders.stream().anyMatch(l -> l.enters(box)) ? 1e5 : 0)
-                        + (hidesNothing(box) ? 0 : 1e4);
-                if (cost < least) {
-                    least = cost;
-                    best = box;
-                }
+                double cost = legendCost(box);
+                best = cost < best.cost() ? new Priced(box, cost) : best;
             }
         }
-        Box chosen = best != null ? best : inside(new Box(page.x0(), page.y0(), page.x0() + width, page.y0() + height));
-        take(chosen);
-        return chosen;
+        return best;
+    }
+
+    private double legendCost(Box box) {
+        double edge = Math.min(Math.min(box.x0() - page.x0(), page.x1() - box.x1()),
+                Math.min(box.y0() - page.y0(), page.y1() - box.y1()));
+        return inkCost(box.grow(3 * unit)) + edge / unit * 0.05
+                + (overlapsTaken(box.grow(3 * unit)) ? 1e6 : 0)
+                + (leaders.stream().anyMatch(l -> l.enters(box)) ? 1e5 : 0)
+                + (hidesNothing(box) ? 0 : 1e4);
     }
 }

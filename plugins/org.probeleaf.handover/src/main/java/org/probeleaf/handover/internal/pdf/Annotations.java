@@ -15,6 +15,7 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSUpdateInfo;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
 import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceRGB;
@@ -141,6 +142,7 @@ final class Annotations {
         annotation.setPage(page);
         PDAppearanceStream appearance = new PDAppearanceStream(document);
         appearance.setBBox(new PDRectangle((float) box.width(), (float) box.height()));
+        appearance.setResources(new PDResources());
         appearance.setMatrix(frame.upright().createAffineTransform());
         try (Canvas canvas = new Canvas(document, appearance, box, face)) {
             painting.paint(canvas);

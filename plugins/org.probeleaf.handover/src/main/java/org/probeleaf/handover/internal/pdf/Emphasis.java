@@ -3,6 +3,7 @@
 package org.probeleaf.handover.internal.pdf;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -79,6 +80,17 @@ final class Emphasis {
     /** Whether the netlist has the net on the page, by wire, label or pin. */
     boolean shows(Net net, int page) {
         return net.wires().stream().anyMatch(w -> w.page() == page) || !pins(net, page).isEmpty();
+    }
+
+    /** What a person calls the net: its name on the sheet, else one of its pins ("at IC14.1"). */
+    String title(Net net) {
+        if (net.name() != null) {
+            return net.name();
+        }
+        return netlist.parts().stream().flatMap(p -> p.pins().stream().filter(n -> net.id().equals(n.net()))
+                .map(n -> "at " + p.ref() + "." + n.label()))
+                .min(Comparator.comparing((String s) -> !s.startsWith("at IC") && !s.startsWith("at U")))
+                .orElse(net.id());
     }
 
     private static boolean supply(Net net) {

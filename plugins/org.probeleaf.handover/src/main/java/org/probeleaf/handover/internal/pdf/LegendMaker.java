@@ -5,6 +5,7 @@ package org.probeleaf.handover.internal.pdf;
 import java.io.IOException;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -55,10 +56,17 @@ final class LegendMaker {
             legend.foot("Follow the maker's instructions and local electrical codes; leave work you are not licensed"
                     + " for to someone who is.");
         }
-        Box box = layout.legend(legend.width(), legend.height());
+        Legend.Form form = forms(legend, layout);
+        Box box = layout.legend(form.width(), form.height());
         Saying saying = new Saying(Layer.LEGEND, "probeleaf-legend-" + page, "Legend", String.join("\n", told)
                 + Sayings.cautions(state.details()), options.when());
-        annotations.text(saying, box.grow(unit), Tint.BLACK, canvas -> legend.paint(canvas, box));
+        annotations.text(saying, box.grow(unit), Tint.BLACK, canvas -> form.paint(canvas, box));
+    }
+
+    /** The form that covers least, of those that are as good the plainest. */
+    private static Legend.Form forms(Legend legend, PageLayout layout) {
+        return legend.forms().stream()
+                .min(Comparator.comparingDouble(f -> layout.legendCost(f.width(), f.height()))).orElseThrow();
     }
 
     private void head(Legend legend) {
@@ -83,7 +91,7 @@ final class LegendMaker {
         List<Map.Entry<Net, Tint>> shown = emphasis.nets().entrySet().stream()
                 .filter(e -> emphasis.shows(e.getKey(), page)).toList();
         for (Map.Entry<Net, Tint> e : shown.subList(0, Math.min(MOST_NETS, shown.size()))) {
-            String text = "net " + e.getKey().title();
+            String text = "net " + emphasis.title(e.getKey());
             legend.net(text, e.getValue());
             told.add(e.getValue().title() + " band: " + text);
         }

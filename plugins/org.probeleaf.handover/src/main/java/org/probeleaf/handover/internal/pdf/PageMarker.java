@@ -128,7 +128,7 @@ final class PageMarker {
         Box box = all.stream().flatMap(List::stream).map(Box::of).reduce(Box::union).orElseThrow()
                 .grow(BAND * unit);
         Saying saying = new Saying(Layer.NETS, name("net-" + net.id(), 0), "Traced net",
-                Sayings.of(net, state.netlist()), annotations.now());
+                Sayings.of(net, emphasis.title(net), state.netlist()), annotations.now());
         annotations.ink(saying, box, all, tint, canvas -> {
             canvas.band(all, tint, BAND * unit, BAND_OPACITY);
             // The ends at pins come out darker: here the net stops.
@@ -142,7 +142,7 @@ final class PageMarker {
         wires.sort(Comparator.comparingDouble(Segment::length).reversed());
         List<LabelMark> own = emphasis.labels(net);
         if (own.isEmpty()) {
-            named(net.title(), false, net, tint, null, wires, null);
+            named(emphasis.title(net), false, net, tint, null, wires, null);
         }
         List<String> said = new ArrayList<>();
         for (LabelMark label : own) {

@@ -36,11 +36,11 @@ final class Sayings {
         return note.place().text() + ": " + note.text();
     }
 
-    static String of(Net net, Netlist netlist) {
+    static String of(Net net, String title, Netlist netlist) {
         long pins = netlist.parts().stream().flatMap(p -> p.pins().stream()).filter(p -> net.id().equals(p.net()))
                 .count();
         String pages = net.pages().stream().map(String::valueOf).collect(Collectors.joining(", "));
-        return "Net " + net.title() + ": " + pins + (pins == 1 ? " pin" : " pins") + (pages.isEmpty() ? ""
+        return "Net " + title + ": " + pins + (pins == 1 ? " pin" : " pins") + (pages.isEmpty() ? ""
                 : net.pages().size() == 1 ? ", page " + pages : ", pages " + pages);
     }
 

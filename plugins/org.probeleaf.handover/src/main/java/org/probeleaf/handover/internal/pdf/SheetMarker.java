@@ -21,6 +21,8 @@ public final class SheetMarker {
     /** The page on which a design point is a point: A4. */
     private static final double DESIGN_AREA = 842.0 * 595.0;
     private static final double SMALLEST_UNIT = 0.6;
+    /** Marks are kept a little smaller than their design, so that a full sheet has room for them. */
+    private static final double DENSITY = 0.88;
     /** Most pixels of the rendering that tells where ink is, along the longer side. */
     private static final double INK_PIXELS = 1800;
 
@@ -53,7 +55,7 @@ public final class SheetMarker {
             PageFrame frame = new PageFrame(pdf);
             double w = frame.width();
             double h = frame.height();
-            double unit = Math.max(SMALLEST_UNIT, Math.sqrt(w * h / DESIGN_AREA));
+            double unit = Math.max(SMALLEST_UNIT, Math.sqrt(w * h / DESIGN_AREA) * DENSITY);
             double scale = Math.min(1, INK_PIXELS / Math.max(w, h));
             InkMap ink = InkMap.of(file.render(i + 1, scale, new Box(0, 0, w, h)), scale);
             Annotations annotations = new Annotations(document, pdf, frame, layers, face, options);

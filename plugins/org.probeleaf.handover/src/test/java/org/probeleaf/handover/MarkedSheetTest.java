@@ -1,0 +1,233 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.handover;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+
+import com.lowagie.text.pdf.PdfArray;
+import com.lowagie.text.pdf.PdfDictionary;
+import com.lowagie.text.pdf.PdfName;
+import com.lowagie.text.pdf.PdfReader;
+import com.lowagie.text.pdf.PdfString;
+
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDStream;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class MarkedSheetTest {
+
+    @TempDir
+    Path folder;
+
+    static Stream<Sheets.Form> forms() {
+        return Stream.of(new Sheets.Form(0, 0, null, false), new Sheets.Form(90, 0, null, false),
+                new Sheets.Form(180, 20, null, true), new Sheets.Form(270, 20, null, false),
+                new Sheets.Form(0, 30, null, true), new Sheets.Form(0, 0, "kelp", false),
+                new Sheets.Form(90, 10, "kelp", true));
+    }
+
+    @ParameterizedTest
+    @MethodSource("forms")
+    void write_annotationsHidden_samePixels(Sheets.Form form) throws IOException {
+        byte[] original = Sheets.make(form);
+        byte[] marked = Marked.mark(original, form.password(), folder);
+        assertSamePixels(original, marked, form.password());
+    }
+
+    @ParameterizedTest
+    @MethodSource("forms")
+    void write_anySheet_contentStreamsUntouched(Sheets.Form form) throws IOException {
+        byte[] original = Sheets.make(form);
+        byte[] marked = Marked.mark(original, form.password(), folder);
+        assertSameContent(original, marked, form.password());
+    }
+
+    @Test
+    void write_soundSheet_originalBytesAreTheBeginning() throws IOException {
+        byte[] original = Sheets.make(new Sheets.Form(0, 0, null, false));
+        byte[] marked = Marked.mark(original, null, folder);
+        assertArrayEquals(original, Arrays.copyOf(marked, original.length));
+        assertTrue(marked.length > original.length);
+    }
+
+    /** Without a password: OpenPDF has no cipher of its own. */
+    static Stream<Sheets.Form> openForms() {
+        return forms().filter(f -> f.password() == null);
+    }
+
+    /** Listed by OpenPDF, which shares no code with the library that wrote them. */
+    @ParameterizedTest
+    @MethodSource("openForms")
+    void write_listedByAnotherLibrary_everyAnnotationIsThere(Sheets.Form form) throws IOException {
+        PdfReader reader = new PdfReader(Marked.mark(Sheets.make(form), null, folder));
+        List<PdfDictionary> all = annotations(reader, 1);
+        List<String> subjects = all.stream().map(a -> text(a, new PdfName("Subj"))).sorted().toList();
+        assertEquals(List.of("Legend", "Net name", "Note", "Note", "Reading", "Reading", "Reading", "Reading",
+                "Traced net"), subjects);
+        Set<String> names = new HashSet<>();
+        for (PdfDictionary a : all) {
+            assertEquals("M. Kestrel", text(a, PdfName.T));
+            assertEquals("D:20260301093000Z", text(a, PdfName.M).replace("+00'00'", "Z"));
+            assertFalse(text(a, PdfName.CONTENTS).isBlank());
+            assertTrue(names.add(text(a, PdfName.NM)));
+            assertEquals(4, a.getAsNumber(PdfName.F).intValue());
+            assertNotNull(a.getAsDict(PdfName.AP).getAsStream(PdfName.N));
+            assertNotNull(a.getAsDict(new PdfName("OC")).getAsString(PdfName.NAME));
+        }
+        reader.close();
+    }
+
+    @Test
+    void write_textOutsideLatin_keptInFull() throws IOException {
+        PdfReader reader = new PdfReader(Marked.mark(Sheets.make(new Sheets.Form(0, 0, null, false)), null, folder));
+        List<String> contents = annotations(reader, 1).stream().map(a -> text(a, PdfName.CONTENTS)).toList();
+        assertTrue(contents.contains("1@120,150: Leg 21 lifted \u2013 \u03a9 \u00b1 \u00b5 \u0416"), contents.toString());
+        assertTrue(contents.stream().anyMatch(c -> c.contains("3.3 k\u03a9") && c.contains("not as expected")),
+                contents.toString());
+        assertTrue(contents.stream().anyMatch(c -> c.contains("Mains voltage: ") && c.contains("local electrical codes")),
+                contents.toString());
+        reader.close();
+    }
+
+    @Test
+    void write_markedSheet_inkOfMarksShows() throws IOException {
+        byte[] original = Sheets.make(new Sheets.Form(0, 0, null, false));
+        byte[] marked = Marked.mark(original, null, folder);
+        try (PDDocument a = Loader.loadPDF(original); PDDocument b = Loader.loadPDF(marked)) {
+            assertNotEquals(Arrays.hashCode(pixels(render(a, 0, true))), Arrays.hashCode(pixels(render(b, 0, true))));
+        }
+    }
+
+    @Test
+    void write_lockedSheet_staysLockedWithTheMarksIn() throws IOException {
+        byte[] marked = Marked.mark(Sheets.make(new Sheets.Form(0, 0, "kelp", false)), "kelp", folder);
+        assertThrows(org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException.class,
+                () -> Loader.loadPDF(marked).close());
+        try (PDDocument document = Loader.loadPDF(marked, "kelp")) {
+            List<String> contents = document.getPage(0).getAnnotations().stream().map(a -> a.getContents()).toList();
+            assertEquals(9, contents.size());
+            assertTrue(contents.contains("Net /RD: 1 pin, page 1"), contents.toString());
+        }
+    }
+
+    @Test
+    void write_sameJobTwice_sameAnnotationNames() throws IOException {
+        byte[] sheet = Sheets.make(new Sheets.Form(0, 0, null, false));
+        PdfReader reader = new PdfReader(Marked.mark(sheet, null, folder));
+        assertTrue(annotations(reader, 1).stream().map(a -> text(a, PdfName.NM))
+                .anyMatch("probeleaf-legend-1"::equals));
+        reader.close();
+        assertEquals(List.of("board-marked.pdf"), names());
+        Marked.mark(sheet, null, folder);
+        assertEquals(List.of("board-marked.pdf"), names());
+    }
+
+    private List<String> names() throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(f -> f.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    /** Real sheets of several drawing programs, where the reference folder is at hand. */
+    @Test
+    void write_realSheets_untouchedUnderneath() throws IOException {
+        Path cases = Path.of(System.getProperty("probeleaf.shared", ""), "eval", "cases");
+        Assumptions.assumeTrue(Files.isDirectory(cases), "skipped: no reference sheets at " + cases);
+        List<Path> sheets;
+        try (Stream<Path> files = Files.walk(cases, 2)) {
+            sheets = files.filter(f -> f.endsWith("sheet.pdf")).sorted().toList();
+        }
+        for (Path sheet : sheets) {
+            byte[] original = Files.readAllBytes(sheet);
+            byte[] marked = Marked.mark(original, null, folder);
+            assertSameContent(original, marked, null);
+            assertSamePixels(original, marked, null);
+            PdfReader reader = new PdfReader(marked);
+            assertTrue(annotations(reader, 1).size() >= 9, sheet.toString());
+            reader.close();
+        }
+    }
+
+    private static List<PdfDictionary> annotations(PdfReader reader, int page) {
+        PdfArray array = reader.getPageN(page).getAsArray(PdfName.ANNOTS);
+        List<PdfDictionary> list = new ArrayList<>();
+        for (int i = 0; array != null && i < array.size(); i++) {
+            list.add(array.getAsDict(i));
+        }
+        return list;
+    }
+
+    private static String text(PdfDictionary d, PdfName key) {
+        PdfString s = d.getAsString(key);
+        return s == null ? "" : s.toUnicodeString();
+    }
+
+    private static void assertSameContent(byte[] original, byte[] marked, String password) throws IOException {
+        try (PDDocument a = open(original, password); PDDocument b = open(marked, password)) {
+            assertEquals(a.getNumberOfPages(), b.getNumberOfPages());
+            for (int i = 0; i < a.getNumberOfPages(); i++) {
+                assertArrayEquals(raw(a.getPage(i)), raw(b.getPage(i)));
+            }
+        }
+    }
+
+    /** The content streams of a page as they lie in the file, still packed. */
+    private static byte[] raw(PDPage page) throws IOException {
+        java.io.ByteArrayOutputStream all = new java.io.ByteArrayOutputStream();
+        var streams = page.getContentStreams();
+        while (streams.hasNext()) {
+            PDStream stream = streams.next();
+            try (InputStream in = stream.getCOSObject().createRawInputStream()) {
+                all.write(in.readAllBytes());
+            }
+        }
+        return all.toByteArray();
+    }
+
+    private static void assertSamePixels(byte[] original, byte[] marked, String password) throws IOException {
+        try (PDDocument a = open(original, password); PDDocument b = open(marked, password)) {
+            for (int i = 0; i < a.getNumberOfPages(); i++) {
+                assertArrayEquals(pixels(render(a, i, false)), pixels(render(b, i, false)), "page " + (i + 1));
+            }
+        }
+    }
+
+    private static PDDocument open(byte[] bytes, String password) throws IOException {
+        return Loader.loadPDF(bytes, password == null ? "" : password);
+    }
+
+    private static BufferedImage render(PDDocument document, int page, boolean annotations) throws IOException {
+        PDFRenderer renderer = new PDFRenderer(document);
+        renderer.setAnnotationsFilter(a -> annotations);
+        return renderer.renderImage(page, 1);
+    }
+
+    private static int[] pixels(BufferedImage image) {
+        return image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
+    }
+}
