@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
  */
 public final class DesignatorGrammar {
 
-    private static final Set<String> CLASS_LETTERS = Set.of("A", "AR", "B", "BT", "BR", "BZ", "BUZ", "C", "CN", "CON",
+    private static final Set<String> CLASS_LETTERS = Set.of("AR", "B", "BT", "BR", "BZ", "BUZ", "C", "CN", "CON",
             "CR", "CT", "D", "DL", "DS", "DZ", "F", "FB", "FET", "FL", "FU", "G", "H", "IC", "J", "JP", "JMP", "K",
             "L", "LD", "LED", "LK", "LS", "M", "MP", "N", "OK", "OP", "P", "PL", "POT", "PS", "Q", "QZ", "R", "RA",
             "RFID", "RL", "RLY", "RM", "RN", "RP", "RV", "S", "SB", "SK", "SP", "SW", "T", "TB", "TC", "TH", "TP",
@@ -43,6 +43,10 @@ public final class DesignatorGrammar {
         }
         String unit = m.group(3) != null ? m.group(3) : m.group(4);
         boolean strong = CLASS_LETTERS.contains(m.group(1).toUpperCase(Locale.ROOT));
+        if (!strong && m.group(2).length() > 2) {
+            // Long numbers behind other letters are types: BC548, 1N4148.
+            return null;
+        }
         return new Designator(m.group(1) + m.group(2), unit, strong);
     }
 

@@ -77,7 +77,7 @@ final class DesignatorMatcher {
             if (d != null) {
                 TextStyle style = TextStyle.of(t);
                 all.merge(style, 1, Integer::sum);
-                if (d.strong() && !d.ref().matches("[AD]\\d+")) {
+                if (d.strong() && !d.ref().matches("D\\d+")) {
                     strong.computeIfAbsent(style, k -> new HashSet<>()).add(t.text());
                 }
             }

@@ -67,7 +67,12 @@ final class PinTexts {
         contacts.forEach(c -> pinsOfBody.merge(c.body(), 1, Integer::sum));
         List<Contact> rest = contacts.stream()
                 .filter(c -> !numbers.containsKey(c) && pinsOfBody.get(c.body()) >= 3).toList();
-        assign(numberOptions(rest, GRID, styles.isEmpty() ? null : styles), numbers);
+        List<Option> options = numberOptions(rest, GRID, styles.isEmpty() ? null : styles);
+        Map<Integer, Set<Text>> textsOfBody = new HashMap<>();
+        options.forEach(o -> textsOfBody.computeIfAbsent(o.contact().body(), k -> new HashSet<>()).add(o.text()));
+        // One such text beside a symbol is more likely its designator; several in a row are pins of a grid.
+        options.removeIf(o -> textsOfBody.get(o.contact().body()).size() < 3 && !o.text().text().contains("*"));
+        assign(options, numbers);
     }
 
     private List<Option> numberOptions(List<Contact> contacts, Pattern form, Set<TextStyle> styles) {

@@ -61,22 +61,25 @@ final class TagFinder {
     }
 
     private Text flagText(Contact c, Body b) {
-        Box outline = b.outline();
+        Box outline = outlineAt(c, b);
         if (outline == null) {
             return null;
         }
         Segment s = conductors.segments().get(c.segment());
         Axis axis = Axis.towards(s.fartherEnd(c.inner()), c.inner()).at(c.inner());
         Text best = null;
-        for (Text t : pool.freeIn(outline)) {
+        List<Text> inside = pool.freeIn(outline).stream()
+                .filter(t -> outline.grow(page.reach()).contains(t.box().centre())).toList();
+        for (Text t : inside) {
             boolean along = axis.horizontal() == isFlat(t);
             double near = axis.nearest(t.box());
             double gone = axis.farthest(t.box());
             double depth = axis.farthest(outline);
             double broad = axis.horizontal() ? t.box().height() : t.box().width();
-            boolean fills = gone - near > 0.45 * depth && near > -0.3 * page.pitch() && near < 2 * page.pitch();
-            boolean inside = outline.grow(page.reach()).contains(t.box().centre());
-            if (along && inside && fills && axis.aside(t.box()) < 0.4 * page.pitch() && isThin(c, b, axis, broad)
+            boolean central = Math.abs((near + gone) / 2 - depth / 2) < 0.2 * depth;
+            boolean fills = near > -0.3 * page.pitch() && (inside.size() == 1 || central
+                    || gone - near > 0.45 * depth && near < 2 * page.pitch());
+            if (along && fills && axis.aside(t.box()) < 0.4 * page.pitch() && isThin(c, b, outline, axis, broad)
                     && (best == null || axis.aside(t.box()) < axis.aside(best.box()))) {
                 best = t;
             }
@@ -84,9 +87,23 @@ final class TagFinder {
         return best;
     }
 
+    /** The closed outline that a contact meets; flags drawn wall to wall make one body of several outlines. */
+    private Box outlineAt(Contact c, Body b) {
+        for (Segment s : b.ink()) {
+            if (s.shape() == Segment.Shape.CLOSED && s.distance(c.inner()) <= page.reach()) {
+                Box box = s.box();
+                for (Segment t : b.ink()) {
+                    box = t.stroke() == s.stroke() ? box.union(t.box()) : box;
+                }
+                return box;
+            }
+        }
+        return b.outline();
+    }
+
     /** A flag has slanting sides or is little higher than its text; a block of pins is neither. */
-    private boolean isThin(Contact c, Body b, Axis axis, double textHeight) {
-        double across = axis.horizontal() ? b.outline().height() : b.outline().width();
+    private boolean isThin(Contact c, Body b, Box outline, Axis axis, double textHeight) {
+        double across = axis.horizontal() ? outline.height() : outline.width();
         if (across < 2.6 * textHeight) {
             return true;
         }
@@ -156,7 +173,8 @@ final class TagFinder {
             if (!conductors.isWire(i) && s.length() < 0.8 * page.pitch()) {
                 continue;
             }
-            double d = s.upright() && s.horizontal() == flat ? onLine(t, s, flat) : Double.MAX_VALUE;
+            boolean mayCarry = conductors.isWire(i) && s.upright() && s.horizontal() == flat;
+            double d = mayCarry ? onLine(t, s, flat) : Double.MAX_VALUE;
             d = Math.min(d, atEnd(t, s, flat, i));
             d += conductors.isWire(i) ? 0 : 0.3 * t.size();
             if (d < least) {

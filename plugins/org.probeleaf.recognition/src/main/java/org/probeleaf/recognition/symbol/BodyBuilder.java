@@ -28,11 +28,14 @@ final class BodyBuilder {
     private final PageInk page;
     private final List<Segment> ink;
     private final Groups groups;
+    private final SpatialIndex<Segment> wires;
+    private final Map<Integer, Boolean> borders = new HashMap<>();
 
     BodyBuilder(PageInk page, List<Segment> ink) {
         this.page = page;
         this.ink = ink;
         this.groups = new Groups(ink.size());
+        this.wires = new SpatialIndex<>(page.wires(), Segment::box);
     }
 
     List<Body> bodies() {
@@ -90,7 +93,15 @@ final class BodyBuilder {
 
     private boolean holds(Body outer, Body inner) {
         return outer.outline() != null && outer.outline().grow(page.reach()).contains(inner.box())
-                && outer.outline().width() < 0.4 * page.width() && outer.outline().height() < 0.6 * page.height();
+                && !enclosesWires(outer);
+    }
+
+    /** Whether wires run inside an outline: then it is a border round a group, not a symbol. */
+    private boolean enclosesWires(Body b) {
+        return borders.computeIfAbsent(b.id(), k -> {
+            Box inside = b.outline().grow(-page.reach());
+            return wires.touching(inside).stream().anyMatch(w -> inside.contains(w.box()));
+        });
     }
 
     private boolean bothSmall(Body b, Body c) {

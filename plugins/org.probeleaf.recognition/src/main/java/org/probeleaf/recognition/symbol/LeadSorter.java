@@ -54,14 +54,17 @@ final class LeadSorter {
         SpatialIndex<Segment> wire = new SpatialIndex<>(page.wires(), Segment::box);
         List<Segment> all = new ArrayList<>(lines);
         all.addAll(slanting);
-        Map<Segment, Boolean> onLoop = loops(all, new SpatialIndex<>(all, Segment::box));
+        Map<Segment, List<Segment>> onLoop = new HashMap<>();
+        Map<Segment, List<Segment>> offLoop = new HashMap<>();
+        sortByLoops(all, new SpatialIndex<>(all, Segment::box), onLoop, offLoop);
         List<Segment> later = new ArrayList<>();
         List<Segment> added = new ArrayList<>();
         for (Segment s : lines) {
-            if (onLoop.get(s) || isPlate(s, line, solid, wire)) {
+            if (isPlate(s, line, solid, wire)) {
                 added.add(s);
             } else {
-                later.add(s);
+                added.addAll(onLoop.getOrDefault(s, List.of()));
+                later.addAll(offLoop.getOrDefault(s, List.of()));
             }
         }
         body.addAll(added);
@@ -74,8 +77,9 @@ final class LeadSorter {
         }
     }
 
-    /** Whether each line lies on a closed loop of lines. */
-    private Map<Segment, Boolean> loops(List<Segment> lines, SpatialIndex<Segment> index) {
+    /** Cuts each line where others meet it and sorts the pieces: those on a closed loop, those on none. */
+    private void sortByLoops(List<Segment> lines, SpatialIndex<Segment> index, Map<Segment, List<Segment>> onLoop,
+            Map<Segment, List<Segment>> offLoop) {
         Map<Segment, List<Double>> cuts = new HashMap<>();
         for (Segment s : lines) {
             cuts.put(s, new ArrayList<>(List.of(0.0, s.length())));
@@ -92,32 +96,43 @@ final class LeadSorter {
         NodeFinder nodes = new NodeFinder(reach);
         List<int[]> edges = new ArrayList<>();
         List<Segment> owners = new ArrayList<>();
+        List<double[]> spans = new ArrayList<>();
         for (Segment s : lines) {
             List<Double> at = cuts.get(s);
             at.sort(null);
             int from = nodes.node(s.a());
+            double start = 0;
             for (int i = 1; i < at.size(); i++) {
-                double t = at.get(i) / s.length();
-                int to = nodes.node(new Point(s.a().x() + t * (s.b().x() - s.a().x()),
-                        s.a().y() + t * (s.b().y() - s.a().y())));
+                int to = nodes.node(along(s, at.get(i)));
                 if (to != from) {
                     edges.add(new int[] {from, to});
                     owners.add(s);
+                    spans.add(new double[] {start, at.get(i)});
                     from = to;
+                    start = at.get(i);
                 }
             }
         }
         Bridges graph = new Bridges(nodes.count());
         edges.forEach(e -> graph.add(e[0], e[1]));
         boolean[] bridge = graph.find();
-        Map<Segment, Boolean> onLoop = new HashMap<>();
-        lines.forEach(s -> onLoop.put(s, false));
-        for (int i = 0; i < bridge.length; i++) {
-            if (!bridge[i]) {
-                onLoop.put(owners.get(i), true);
+        for (int first = 0; first < bridge.length;) {
+            int last = first;
+            while (last + 1 < bridge.length && owners.get(last + 1) == owners.get(first)
+                    && bridge[last + 1] == bridge[first]) {
+                last++;
             }
+            Segment s = owners.get(first);
+            Segment piece = new Segment(s.stroke(), s.style(), along(s, spans.get(first)[0]),
+                    along(s, spans.get(last)[1]), s.shape(), s.width());
+            (bridge[first] ? offLoop : onLoop).computeIfAbsent(s, k -> new ArrayList<>(2)).add(piece);
+            first = last + 1;
         }
-        return onLoop;
+    }
+
+    private static Point along(Segment s, double distance) {
+        double t = distance / s.length();
+        return new Point(s.a().x() + t * (s.b().x() - s.a().x()), s.a().y() + t * (s.b().y() - s.a().y()));
     }
 
     /** Whether both ends of a line are free: a capacitor's plate, a bar of a ground symbol, a base. */

@@ -3,6 +3,7 @@
 package org.probeleaf.recognition.symbol;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -12,6 +13,7 @@ import java.util.Set;
 import org.probeleaf.recognition.ink.PageInk;
 import org.probeleaf.recognition.ink.Segment;
 import org.probeleaf.recognition.ink.SpatialIndex;
+import org.probeleaf.schematic.geometry.Box;
 import org.probeleaf.schematic.geometry.Point;
 
 /**
@@ -30,17 +32,63 @@ public record Symbols(List<Body> bodies, List<Segment> leads) {
         bodies.forEach(b -> b.ink().forEach(s -> owner.put(s, b.id())));
         SpatialIndex<Segment> index = new SpatialIndex<>(sorter.body(), Segment::box);
         List<Segment> ink = new ArrayList<>(sorter.body());
-        List<Segment> leads = new ArrayList<>();
+        List<Segment> pieces = new ArrayList<>();
         for (Segment lead : sorter.leads()) {
+            pieces.addAll(cutAtBody(lead, index, owner, bodies, page));
+        }
+        SpatialIndex<Segment> conductors = new SpatialIndex<>(concat(pieces, page.wires()), Segment::box);
+        List<Segment> leads = new ArrayList<>();
+        for (Segment lead : pieces) {
             Set<Integer> atA = bodiesAt(lead.a(), index, owner, page.reach());
-            atA.retainAll(bodiesAt(lead.b(), index, owner, page.reach()));
+            Set<Integer> atB = bodiesAt(lead.b(), index, owner, page.reach());
+            boolean mark = lead.length() < page.pitch() && (isMark(atA, atB, bodies, lead, conductors, page)
+                    || isMark(atB, atA, bodies, lead, conductors, page));
+            atA.retainAll(atB);
             // A line with both ends on one body is a part of it: the bar of a diode.
-            (atA.isEmpty() ? leads : ink).add(lead);
+            (atA.isEmpty() && !mark ? leads : ink).add(lead);
         }
         if (ink.size() > sorter.body().size()) {
             bodies = new BodyBuilder(page, ink).bodies();
         }
         return new Symbols(bodies, leads);
+    }
+
+    private static List<Segment> concat(List<Segment> a, List<Segment> b) {
+        List<Segment> all = new ArrayList<>(a);
+        all.addAll(b);
+        return all;
+    }
+
+    /**
+     * Whether a line leads from a large body to a tiny one from which the pin goes on: an arrow or a bubble that
+     * stands on a pin.
+     */
+    private static boolean isMark(Set<Integer> near, Set<Integer> far, List<Body> bodies, Segment lead,
+            SpatialIndex<Segment> conductors, PageInk page) {
+        if (near.stream().noneMatch(i -> isLarge(bodies.get(i), page.pitch()))) {
+            return false;
+        }
+        for (int i : far) {
+            Body b = bodies.get(i);
+            if (isTiny(b, page.pitch())) {
+                for (Segment s : conductors.touching(b.box().grow(page.reach()))) {
+                    boolean inLine = s != lead && s.upright() && s.horizontal() == lead.horizontal();
+                    if (inLine && b.ink().stream().anyMatch(t -> t.distance(s.nearerEnd(b.box().centre()))
+                            <= page.reach())) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
+    private static boolean isTiny(Body b, double pitch) {
+        return Math.max(b.box().width(), b.box().height()) < 0.95 * pitch;
+    }
+
+    private static boolean isLarge(Body b, double pitch) {
+        return b.outline() != null && Math.min(b.box().width(), b.box().height()) > 2 * pitch;
     }
 
     private static Set<Integer> bodiesAt(Point end, SpatialIndex<Segment> index, Map<Segment, Integer> owner,
@@ -52,5 +100,32 @@ public record Symbols(List<Body> bodies, List<Segment> leads) {
             }
         }
         return found;
+    }
+
+    /** A line drawn right through a symbol is two leads, one on either side: a fuse, a diode drawn in one stroke. */
+    private static List<Segment> cutAtBody(Segment lead, SpatialIndex<Segment> index, Map<Segment, Integer> owner,
+            List<Body> bodies, PageInk page) {
+        Map<Integer, List<Point>> crossings = new HashMap<>();
+        for (Segment s : index.touching(lead.box())) {
+            Point p = lead.crossing(s);
+            if (p != null) {
+                crossings.computeIfAbsent(owner.get(s), k -> new ArrayList<>()).add(p);
+            }
+        }
+        for (Map.Entry<Integer, List<Point>> e : crossings.entrySet()) {
+            Box box = bodies.get(e.getKey()).box().grow(page.reach());
+            if (box.contains(lead.a()) || box.contains(lead.b())) {
+                continue;
+            }
+            List<Point> places = e.getValue();
+            places.sort(Comparator.comparingDouble(p -> p.distance(lead.a())));
+            return List.of(piece(lead, lead.a(), places.get(0)),
+                    piece(lead, places.get(places.size() - 1), lead.b()));
+        }
+        return List.of(lead);
+    }
+
+    private static Segment piece(Segment of, Point a, Point b) {
+        return new Segment(of.stroke(), of.style(), a, b, of.shape(), of.width());
     }
 }
