@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
+import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -56,6 +57,7 @@ final class PageExtractor extends PDFGraphicsStreamEngine {
     private final Deque<Boolean> hiddenSequences = new ArrayDeque<>();
     private int hiddenDepth;
     private boolean clipPending;
+    private int shows;
 
     /**
      * @param page    the page
@@ -215,6 +217,18 @@ final class PageExtractor extends PDFGraphicsStreamEngine {
     }
 
     @Override
+    public void showTextString(byte[] string) throws IOException {
+        shows++;
+        super.showTextString(string);
+    }
+
+    @Override
+    public void showTextStrings(COSArray array) throws IOException {
+        shows++;
+        super.showTextStrings(array);
+    }
+
+    @Override
     protected void showGlyph(Matrix textRenderingMatrix, PDFont font, int code, Vector displacement)
             throws IOException {
         if (hiddenDepth > 0) {
@@ -235,7 +249,7 @@ final class PageExtractor extends PDFGraphicsStreamEngine {
         double angle = Math.toDegrees(Math.atan2(at.getShearY(), at.getScaleX()));
         double size = Math.hypot(at.getShearX(), at.getScaleY()) * type3Scale(font);
         text.add(new TextAssembler.Glyph(unicode, x, y, endX, endY, (angle + 360) % 360, size, font.getName() == null
-                ? "" : font.getName(), rgb(getGraphicsState().getNonStrokingColor()), isVisible(x, y)));
+                ? "" : font.getName(), rgb(getGraphicsState().getNonStrokingColor()), isVisible(x, y), shows));
     }
 
     private static double type3Scale(PDFont font) {

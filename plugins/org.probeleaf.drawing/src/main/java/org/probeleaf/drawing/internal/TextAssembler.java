@@ -18,20 +18,23 @@ final class TextAssembler {
 
     /** How far from the expected place the next glyph may stand, in letter heights. */
     private static final double JOIN_GAP = 0.35;
+    private static final double LETTER_GAP = 0.2;
+    private static final double WHOLE_WORD_GAP = 0.02;
     /** A gap from which on a space is meant, in letter heights. */
     private static final double SPACE_GAP = 0.18;
     private static final double CAPITAL_HEIGHT = 0.72;
     private static final double DESCENT = 0.2;
 
     /** One glyph as shown. */
+    // "show" numbers the text-showing operation that the glyph came from.
     record Glyph(String text, double x, double y, double endX, double endY, double angle, double size, String font,
-            int rgb, boolean visible) {
+            int rgb, boolean visible, int show) {
     }
 
     private final List<Text> texts = new ArrayList<>();
-    private final StringBuilder run = new StringBuilder();
-    private Glyph first;
+    private final List<Glyph> glyphs = new ArrayList<>();
     private Glyph last;
+    private int shownLast;
 
     void add(Glyph glyph) {
         if (glyph.text().isEmpty()) {
@@ -40,13 +43,14 @@ final class TextAssembler {
         if (last != null && goesOn(glyph)) {
             double gap = along(glyph.x() - last.endX(), glyph.y() - last.endY());
             if (gap > SPACE_GAP * last.size() && !last.text().isBlank() && !glyph.text().isBlank()) {
-                run.append(' ');
+                glyphs.add(new Glyph(" ", last.endX(), last.endY(), glyph.x(), glyph.y(), last.angle(), last.size(),
+                        last.font(), last.rgb(), last.visible(), glyph.show()));
             }
         } else {
             flush();
-            first = glyph;
         }
-        run.append(glyph.text());
+        shownLast = last != null && last.show() == glyph.show() ? shownLast + 1 : 1;
+        glyphs.add(glyph);
         last = glyph;
     }
 
@@ -62,7 +66,9 @@ final class TextAssembler {
         }
         double dx = g.x() - last.endX();
         double dy = g.y() - last.endY();
-        return Math.abs(along(dx, dy)) < JOIN_GAP * last.size() && Math.abs(across(dx, dy)) < 0.1 * last.size();
+        // A word written in one go stands by itself; what follows is joined only where letters come one by one.
+        double gap = g.show() == last.show() ? JOIN_GAP : shownLast > 1 ? WHOLE_WORD_GAP : LETTER_GAP;
+        return Math.abs(along(dx, dy)) < gap * last.size() && Math.abs(across(dx, dy)) < 0.1 * last.size();
     }
 
     private double along(double dx, double dy) {
@@ -76,19 +82,33 @@ final class TextAssembler {
     }
 
     private void flush() {
-        if (first != null) {
-            String raw = run.toString();
-            String text = raw.strip();
-            if (!text.isEmpty()) {
-                texts.add(text(raw, text));
-            }
+        int half = glyphs.size() / 2;
+        if (half >= 3 && half * 2 == glyphs.size() && string(glyphs.subList(0, half))
+                .equals(string(glyphs.subList(half, glyphs.size())))) {
+            // The same word twice without a gap is two labels that happen to stand end to end.
+            keep(glyphs.subList(0, half));
+            keep(glyphs.subList(half, glyphs.size()));
+        } else {
+            keep(glyphs);
         }
-        run.setLength(0);
-        first = null;
+        glyphs.clear();
         last = null;
     }
 
-    private Text text(String raw, String stripped) {
+    private static String string(List<Glyph> run) {
+        StringBuilder s = new StringBuilder();
+        run.forEach(g -> s.append(g.text()));
+        return s.toString();
+    }
+
+    private void keep(List<Glyph> run) {
+        String raw = string(run);
+        if (!raw.isBlank()) {
+            texts.add(text(run.get(0), run.get(run.size() - 1), raw, raw.strip()));
+        }
+    }
+
+    private static Text text(Glyph first, Glyph last, String raw, String stripped) {
         double a = Math.toRadians(first.angle());
         double ux = Math.cos(a);
         double uy = Math.sin(a);

@@ -24,6 +24,7 @@ final class Cutter {
     private final List<Segment> segments = new ArrayList<>();
     private final List<Dot> dots = new ArrayList<>();
     private final double largestDot;
+    private final SpatialIndex<Dot> spots;
     private int strokeCount;
 
     Cutter(Drawing drawing, Lettering lettering) {
@@ -31,6 +32,7 @@ final class Cutter {
         this.lettering = lettering;
         this.largestDot = Math.max(drawing.width(), drawing.height()) / 120;
         cutFills();
+        this.spots = new SpatialIndex<>(List.copyOf(dots), d -> Box.of(d.at()));
         cutStrokes();
     }
 
@@ -126,14 +128,10 @@ final class Cutter {
         });
     }
 
+    /** Whether a filled spot lies under a rim. */
     private boolean coversDot(Box rim) {
         Point c = rim.centre();
-        for (int i = dots.size() - 1; i >= 0 && i > dots.size() - 400; i--) {
-            if (dots.get(i).at().distance(c) < 0.25 * rim.width()) {
-                return true;
-            }
-        }
-        return false;
+        return spots.near(c, 0.25 * rim.width()).stream().anyMatch(d -> d.at().distance(c) < 0.25 * rim.width());
     }
 
     private static boolean isRound(List<Point> points, Box b) {

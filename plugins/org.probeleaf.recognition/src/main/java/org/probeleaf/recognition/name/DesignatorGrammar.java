@@ -20,7 +20,11 @@ public final class DesignatorGrammar {
             "TR", "TVS", "U", "V", "VD", "VR", "VT", "W", "X", "XT", "XTAL", "Y", "Z", "ZD");
 
     private static final Pattern FORM = Pattern.compile(
-            "([A-Z0-9]*[A-Z](?:[A-Z0-9_+]*[A-Z_])?)(\\d{1,4})(?:([A-Z])|[-:/.]([A-Z]|\\d{1,2}))?");
+            "([A-Z0-9]*[A-Z](?:[A-Z0-9_+]*[A-Z_])?)(\\d{1,4})(?:([A-Z]\\d?)|[-:/.]([A-Z]|\\d{1,2}))?");
+
+    /** Values in the letter code of IEC 60062 ({@code 4K7}), pins of a grid ({@code B12A1}), inputs and outputs. */
+    private static final Pattern NO_DESIGNATOR = Pattern.compile(
+            "\\d+[KMRUNPVF]\\d+|(?:[A-H]\\d+){2,}|G?P?IO\\d+|\\d+V\\d*");
 
     private DesignatorGrammar() {
     }
@@ -38,7 +42,7 @@ public final class DesignatorGrammar {
     /** The text as a designator, or null where it has not the form of one. */
     public static Designator parse(String text) {
         Matcher m = FORM.matcher(text.strip());
-        if (!m.matches()) {
+        if (!m.matches() || NO_DESIGNATOR.matcher(text.strip()).matches()) {
             return null;
         }
         String unit = m.group(3) != null ? m.group(3) : m.group(4);

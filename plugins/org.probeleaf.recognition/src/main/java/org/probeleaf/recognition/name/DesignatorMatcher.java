@@ -111,7 +111,7 @@ final class DesignatorMatcher {
         double centre = 0.12 * Math.min(8, b.box().distance(t.box().centre()) / pitch);
         int pins = pinCount.getOrDefault(b.id(), 0);
         double cost = gap + centre + (d.strong() ? 0 : 1.5) + 2 * (1 - styleTrust.getOrDefault(TextStyle.of(t), 0.0));
-        return cost + unlikelihood(d, pins, b.box());
+        return cost + unlikelihood(d, pins, b.box()) + Shapes.misfit(DesignatorGrammar.letters(d.ref()), b, pitch);
     }
 
     private double unlikelihood(Designator d, int pins, Box box) {
@@ -151,7 +151,8 @@ final class DesignatorMatcher {
             }
             Text best = null;
             for (Text t : pool.freeIn(b.box().grow(1.6 * page.pitch()))) {
-                boolean word = t.text().matches("[\\p{L}][\\p{L}\\p{N}_+./-]{0,15}");
+                boolean word = t.text().matches("[\\p{L}][\\p{L}\\p{N}_+./-]{0,15}")
+                        && !t.text().matches(".*(GND|VCC|VDD|VSS|VEE).*");
                 boolean outside = !b.box().grow(-0.3 * page.pitch()).contains(t.box().centre());
                 if (word && outside && styles.contains(TextStyle.of(t)) && (best == null
                         || rank(t, b) < rank(best, b))) {

@@ -96,7 +96,7 @@ final class PinTexts {
                 boolean outside = outline == null || !outline.grow(-0.1 * pitch).contains(m)
                         || outline.contains(lead);
                 double most = Math.max(0.8 * pitch, 1.1 * t.size());
-                if (outside && aside < most && before < 0.4 * pitch) {
+                if (outside && aside < most && before < (form == GRID ? 0.9 : 0.4) * pitch) {
                     options.add(new Option(c, t, aside + Math.max(0, before) + 0.2 * m.distance(lead.centre())));
                 }
             }

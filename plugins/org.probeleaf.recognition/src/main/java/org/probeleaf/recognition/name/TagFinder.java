@@ -28,6 +28,9 @@ final class TagFinder {
     /** A reference to another sheet and zone behind a name: {@code /2.3A}, {@code /4C}. */
     private static final Pattern ELSEWHERE = Pattern.compile("\\s*[/ ]\\s*\\d{1,2}[.:/]?\\d{0,2}[A-Z]\\d{0,2}$");
 
+    /** Values of parts, which stand beside lines too: {@code 4k7}, {@code 100n}, {@code 10uF}. */
+    private static final Pattern VALUE = Pattern.compile("\\d+(?:[.,]\\d+)?\\s?[kKMRuUnpµμΩ]\\d*[FHR]?\\d*");
+
     private final PageInk page;
     private final Conductors conductors;
     private final List<Body> bodies;
@@ -69,7 +72,7 @@ final class TagFinder {
         Axis axis = Axis.towards(s.fartherEnd(c.inner()), c.inner()).at(c.inner());
         Text best = null;
         List<Text> inside = pool.freeIn(outline).stream()
-                .filter(t -> outline.grow(page.reach()).contains(t.box().centre())).toList();
+                .filter(t -> outline.grow(page.reach()).contains(t.box().centre()) && isName(t.text())).toList();
         for (Text t : inside) {
             boolean along = axis.horizontal() == isFlat(t);
             double near = axis.nearest(t.box());
@@ -91,14 +94,18 @@ final class TagFinder {
     private Box outlineAt(Contact c, Body b) {
         for (Segment s : b.ink()) {
             if (s.shape() == Segment.Shape.CLOSED && s.distance(c.inner()) <= page.reach()) {
-                Box box = s.box();
-                for (Segment t : b.ink()) {
-                    box = t.stroke() == s.stroke() ? box.union(t.box()) : box;
-                }
-                return box;
+                return strokeBox(b, s);
             }
         }
         return b.outline();
+    }
+
+    private static Box strokeBox(Body b, Segment of) {
+        Box box = of.box();
+        for (Segment t : b.ink()) {
+            box = t.stroke() == of.stroke() ? box.union(t.box()) : box;
+        }
+        return box;
     }
 
     /** A flag has slanting sides or is little higher than its text; a block of pins is neither. */
@@ -107,8 +114,10 @@ final class TagFinder {
         if (across < 2.6 * textHeight) {
             return true;
         }
-        long slanting = b.ink().stream().filter(s -> !s.upright() && s.shape() != Segment.Shape.CURVED
-                && s.distance(c.inner()) < 2.5 * page.pitch()).count();
+        long slanting = b.ink().stream().filter(s -> !s.upright() && s.distance(c.inner()) < 1.5 * page.pitch()
+                && (s.shape() == Segment.Shape.CLOSED ? outline.grow(page.reach()).contains(s.box())
+                        && Math.abs(strokeBox(b, s).height() - outline.height()) < page.reach()
+                        : s.shape() == Segment.Shape.LINE)).count();
         return slanting > 0;
     }
 
@@ -173,7 +182,7 @@ final class TagFinder {
             if (!conductors.isWire(i) && s.length() < 0.8 * page.pitch()) {
                 continue;
             }
-            boolean mayCarry = conductors.isWire(i) && s.upright() && s.horizontal() == flat;
+            boolean mayCarry = s.upright() && s.horizontal() == flat && (conductors.isWire(i) || isBare(i, s));
             double d = mayCarry ? onLine(t, s, flat) : Double.MAX_VALUE;
             d = Math.min(d, atEnd(t, s, flat, i));
             d += conductors.isWire(i) ? 0 : 0.3 * t.size();
@@ -196,15 +205,24 @@ final class TagFinder {
         double from = flat ? Math.max(b.x0(), l.x0()) : Math.max(b.y0(), l.y0());
         double to = flat ? Math.min(b.x1(), l.x1()) : Math.min(b.y1(), l.y1());
         double length = flat ? b.width() : b.height();
-        if (to - from < Math.min(0.45 * length, 1.2 * page.pitch())) {
+        double enough = Math.min(0.45 * length, Math.min(1.2 * page.pitch(), 0.85 * s.length()));
+        if (s.length() < 0.5 * page.pitch() || to - from < enough) {
             return Double.MAX_VALUE;
         }
-        double base = flat ? t.origin().y() : t.origin().x();
-        double line = flat ? l.centre().y() : l.centre().x();
-        double above = Math.abs(base - line);
-        // Text may also hang under its line, or sit on it.
-        double far = flat ? b.centre().y() - line : b.centre().x() - line;
-        return Math.min(above, Math.abs(far) + 0.15 * t.size());
+        double angle = Math.toRadians(t.angle());
+        Point on = l.centre();
+        // How far below the base line the line runs, as the text is read.
+        double below = -Math.sin(angle) * (on.x() - t.origin().x()) + Math.cos(angle) * (on.y() - t.origin().y());
+        if (below > -0.2 * t.size()) {
+            return Math.abs(below);
+        }
+        // Text may also hang under its line.
+        return Math.abs(below + 0.72 * t.size()) + 0.45 * t.size();
+    }
+
+    /** Whether nothing is joined to either end of a lead: a name on it names the pin's net. */
+    private boolean isBare(int segment, Segment s) {
+        return conductors.near(s.a(), page.reach()).size() <= 1 && conductors.near(s.b(), page.reach()).size() <= 1;
     }
 
     /** How far the near side of the text is from a line's end that points at it. */
@@ -233,6 +251,7 @@ final class TagFinder {
 
     /** Whether a text can be a net's name: one word, not long, with a letter in it or a supply's number. */
     private static boolean isName(String text) {
-        return text.length() <= 32 && !text.contains(" ") && (text.matches(".*\\p{L}.*") || text.equals("0"));
+        return text.length() <= 32 && !text.contains(" ") && (text.matches(".*\\p{L}.*") || text.equals("0"))
+                && !VALUE.matcher(text).matches();
     }
 }

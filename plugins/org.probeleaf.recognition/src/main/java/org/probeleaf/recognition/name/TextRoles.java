@@ -30,9 +30,10 @@ public final class TextRoles {
         Set<Integer> flags = tagFinder.findFlags(contacts);
         List<Contact> pins = contacts.stream().filter(c -> !flags.contains(c.body())).toList();
         PinTexts pinTexts = new PinTexts(page, conductors, bodies, pool);
-        pinTexts.findNumbers(pins);
         Map<Integer, Integer> pinCount = new HashMap<>();
         pins.forEach(c -> pinCount.merge(c.body(), 1, Integer::sum));
+        // A supply symbol has one pin and no number; the figure beside it is its name.
+        pinTexts.findNumbers(pins.stream().filter(c -> pinCount.get(c.body()) > 1).toList());
         Set<Integer> candidates = new HashSet<>(pinCount.keySet());
         Map<Integer, Text> designators = new DesignatorMatcher(page, bodies, pinCount, pool).match(candidates);
         List<Contact> named = pins.stream().filter(c -> designators.containsKey(c.body())).toList();

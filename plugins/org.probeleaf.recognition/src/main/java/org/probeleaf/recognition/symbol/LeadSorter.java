@@ -73,7 +73,9 @@ final class LeadSorter {
             boolean a = meets(s.a(), core, s);
             boolean b = meets(s.b(), core, s);
             boolean inside = a && b && s.length() < 0.75 * page.pitch();
-            (inside ? body : leads).add(s);
+            boolean cornerPlate = !a && !b && s.length() < 3 * page.pitch()
+                    && (isDeadEnd(s, s.a(), s.b(), line, wire) || isDeadEnd(s, s.b(), s.a(), line, wire));
+            (inside || cornerPlate ? body : leads).add(s);
         }
     }
 
@@ -147,6 +149,20 @@ final class LeadSorter {
             }
         }
         return true;
+    }
+
+    /** Whether one end is free and the other meets a line across: a plate that its lead meets at the end, a gate. */
+    private boolean isDeadEnd(Segment s, Point free, Point held, SpatialIndex<Segment> line,
+            SpatialIndex<Segment> wire) {
+        if (meets(free, line, s) || meets(free, wire, s) || meets(held, wire, s)) {
+            return false;
+        }
+        for (Segment t : line.near(held, reach)) {
+            if (t != s && t.distance(held) <= reach && t.horizontal() != s.horizontal()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean meets(Point end, SpatialIndex<Segment> index, Segment self) {

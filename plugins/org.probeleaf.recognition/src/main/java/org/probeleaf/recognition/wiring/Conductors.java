@@ -129,7 +129,7 @@ public final class Conductors {
 
     private boolean isDotted(Point p) {
         for (Dot d : page.dots()) {
-            if (d.at().distance(p) <= Math.max(page.reach(), d.radius())) {
+            if (isJunction(d) && d.at().distance(p) <= Math.max(page.reach(), d.radius())) {
                 return true;
             }
         }
@@ -153,10 +153,16 @@ public final class Conductors {
         }
     }
 
+    /** Whether a spot is broader than the lines it lies on, and no larger than a junction dot would be. */
+    private boolean isJunction(Dot dot) {
+        double lineWidth = page.wires().isEmpty() ? 0 : page.wires().get(0).width();
+        return dot.radius() < 0.6 * page.pitch() && dot.radius() > 0.7 * lineWidth;
+    }
+
     private void joinAtDots() {
         double reach = page.reach();
         for (Dot dot : page.dots()) {
-            if (dot.radius() > 0.6 * page.pitch()) {
+            if (!isJunction(dot)) {
                 continue;
             }
             List<Integer> here = near(dot.at(), Math.max(reach, 0.5 * dot.radius()));
