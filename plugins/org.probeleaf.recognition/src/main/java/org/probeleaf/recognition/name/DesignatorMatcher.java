@@ -25,6 +25,7 @@ import org.probeleaf.schematic.geometry.Box;
 final class DesignatorMatcher {
 
     private static final double FARTHEST = 6;
+    private static final double SIDE_WEIGHT = 1.0;
 
     private final PageInk page;
     private final List<Body> bodies;
@@ -50,11 +51,21 @@ final class DesignatorMatcher {
     Map<Integer, Text> match(Set<Integer> candidates) {
         judgeStyles();
         List<Body> able = bodies.stream().filter(b -> candidates.contains(b.id())).toList();
+        List<Body> parts = able.stream().filter(b -> pinCount.getOrDefault(b.id(), 0) > 1).toList();
+        List<Body> rest = able.stream().filter(b -> pinCount.getOrDefault(b.id(), 0) == 1).toList();
+        // A symbol with one pin is more often a supply than a part: it comes last.
+        matchAmong(parts, false);
+        matchAmong(rest, true);
+        matchUnusualNames(able);
+        return chosen;
+    }
+
+    private void matchAmong(List<Body> able, boolean knownClassOnly) {
         SpatialIndex<Body> index = new SpatialIndex<>(able, Body::box);
         List<Pair> pairs = new ArrayList<>();
         for (Text t : pool.free()) {
             Designator d = DesignatorGrammar.parse(t.text());
-            if (d == null || insideManyPins(t, index)) {
+            if (d == null || knownClassOnly && !d.strong() || insideManyPins(t, index)) {
                 continue;
             }
             for (Body b : index.touching(t.box().grow(FARTHEST * page.pitch()))) {
@@ -65,8 +76,6 @@ final class DesignatorMatcher {
             }
         }
         assign(pairs);
-        matchUnusualNames(able);
-        return chosen;
     }
 
     private void judgeStyles() {
@@ -126,7 +135,37 @@ final class DesignatorMatcher {
         };
     }
 
-    private void assign(List<Pair> pairs) {
+    /**
+     * Pages set designators on the same side of like symbols. The side is learnt from the closest pairs and weighs on
+     * all: between two rows of resistors a designator belongs to the row that the other designators speak for.
+     */
+    private List<Pair> preferSides(List<Pair> pairs) {
+        Map<Text, Pair> closest = new HashMap<>();
+        pairs.forEach(p -> closest.merge(p.text(), p, (a, b) -> a.cost() <= b.cost() ? a : b));
+        Map<String, Integer> votes = new HashMap<>();
+        closest.values().forEach(p -> votes.merge(side(p), 1, Integer::sum));
+        Map<String, Integer> total = new HashMap<>();
+        votes.forEach((k, v) -> total.merge(k.substring(1), v, Integer::sum));
+        return pairs.stream().map(p -> {
+            String side = side(p);
+            double share = (double) votes.getOrDefault(side, 0) / Math.max(1, total.getOrDefault(side.substring(1), 0));
+            return new Pair(p.text(), p.body(), p.cost() + SIDE_WEIGHT * (1 - share));
+        }).toList();
+    }
+
+    /** The side a text is on, with the lie of the symbol behind it. */
+    private String side(Pair p) {
+        Box b = bodies.get(p.body()).box();
+        double dx = p.text().box().centre().x() - b.centre().x();
+        double dy = p.text().box().centre().y() - b.centre().y();
+        double w = b.width() / 2 + page.pitch();
+        double h = b.height() / 2 + page.pitch();
+        String where = Math.abs(dx) / w > Math.abs(dy) / h ? dx > 0 ? "E" : "W" : dy > 0 ? "S" : "N";
+        return where + (b.width() > 1.3 * b.height() ? "-" : b.height() > 1.3 * b.width() ? "|" : "+");
+    }
+
+    private void assign(List<Pair> found) {
+        List<Pair> pairs = new ArrayList<>(preferSides(found));
         pairs.sort(Comparator.comparingDouble(Pair::cost));
         Set<String> used = new HashSet<>();
         for (Pair p : pairs) {

@@ -5,7 +5,9 @@ package org.probeleaf.recognition.name;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -50,17 +52,52 @@ final class TagFinder {
 
     /** Ids of bodies that are flags: outlines that little more than hold the name in line with a contact. */
     Set<Integer> findFlags(List<Contact> contacts) {
+        Map<Integer, List<Contact>> byBody = new LinkedHashMap<>();
+        contacts.forEach(c -> byBody.computeIfAbsent(c.body(), k -> new ArrayList<>()).add(c));
         Set<Integer> flags = new HashSet<>();
-        for (Contact c : contacts) {
-            Body b = bodies.get(c.body());
-            Text t = flagText(c, b);
-            if (t != null) {
-                flags.add(b.id());
-                pool.take(t);
-                add(t.text(), c.segment(), c.inner(), LabelKind.OFFSHEET);
+        byBody.forEach((id, here) -> {
+            Map<Contact, Text> found = new LinkedHashMap<>();
+            for (Contact c : here) {
+                Text t = isNumbered(c, contacts) ? null : flagText(c, bodies.get(id));
+                if (t != null && !found.containsValue(t)) {
+                    found.put(c, t);
+                }
             }
-        }
+            if (2 * found.size() >= here.size() && !found.isEmpty()) {
+                flags.add(id);
+                found.forEach((c, t) -> {
+                    pool.take(t);
+                    add(t.text(), c.segment(), c.inner(), LabelKind.OFFSHEET);
+                });
+                here.stream().filter(c -> !found.containsKey(c)).forEach(this::nameBehindFlag);
+            }
+        });
         return flags;
+    }
+
+    /** Whether the lead at a contact bears a pin number and belongs to no other symbol: then this is a part's pin. */
+    private boolean isNumbered(Contact c, List<Contact> contacts) {
+        if (conductors.isWire(c.segment())) {
+            return false;
+        }
+        boolean shared = contacts.stream().anyMatch(o -> o.segment() == c.segment() && o.body() != c.body());
+        Box lead = conductors.segments().get(c.segment()).box().grow(0.7 * page.pitch());
+        return !shared && pool.freeIn(lead).stream()
+                .anyMatch(t -> t.text().matches("\\d{1,3}") && lead.contains(t.box().centre()));
+    }
+
+    /** A supply symbol that touches a row of flags has its name ahead of its contact. */
+    private void nameBehindFlag(Contact c) {
+        Segment s = conductors.segments().get(c.segment());
+        Axis axis = Axis.towards(s.fartherEnd(c.inner()), c.inner()).at(c.inner());
+        double pitch = page.pitch();
+        pool.freeIn(Box.of(c.inner()).grow(3 * pitch)).stream()
+                .filter(t -> isName(t.text()) && axis.aside(t.box()) < 0.5 * pitch
+                        && axis.nearest(t.box()) > -0.5 * pitch && axis.nearest(t.box()) < 2.5 * pitch)
+                .findFirst().ifPresent(t -> {
+                    pool.take(t);
+                    add(t.text(), c.segment(), c.inner(), LabelKind.POWER);
+                });
     }
 
     private Text flagText(Contact c, Body b) {

@@ -4,8 +4,10 @@ package org.probeleaf.recognition.page;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 import org.probeleaf.recognition.ink.Groups;
 import org.probeleaf.recognition.ink.Segment;
@@ -46,10 +48,46 @@ final class Nodes {
         return groups.find(base[pageIndex] + segment);
     }
 
-    private void joinByTags() {
+    /**
+     * Names of supply symbols that only ever stand beside other supply names, and beside different ones. Such a symbol marks
+     * that a net is a supply; it does not say which, and joins nothing.
+     */
+    private Set<String> marksOfSupplies() {
+        Map<Integer, Set<String>> namesOf = new HashMap<>();
         for (int p = 0; p < pages.size(); p++) {
             for (Tag tag : pages.get(p).names().tags()) {
-                if (tag.kind() != LabelKind.BUS) {
+                if (tag.kind() == LabelKind.POWER) {
+                    namesOf.computeIfAbsent(groups.find(base[p] + tag.segment()), k -> new HashSet<>())
+                            .add(tag.text());
+                }
+            }
+        }
+        Map<String, Set<String>> besides = new HashMap<>();
+        Set<String> alone = new HashSet<>();
+        for (Set<String> names : namesOf.values()) {
+            if (names.size() == 1) {
+                alone.addAll(names);
+            }
+            for (String name : names) {
+                Set<String> others = besides.computeIfAbsent(name, k -> new HashSet<>());
+                others.addAll(names);
+                others.remove(name);
+            }
+        }
+        Set<String> marks = new HashSet<>();
+        besides.forEach((name, others) -> {
+            if (others.size() > 1 && !alone.contains(name)) {
+                marks.add(name);
+            }
+        });
+        return marks;
+    }
+
+    private void joinByTags() {
+        Set<String> marks = marksOfSupplies();
+        for (int p = 0; p < pages.size(); p++) {
+            for (Tag tag : pages.get(p).names().tags()) {
+                if (tag.kind() != LabelKind.BUS && !marks.contains(tag.text())) {
                     joinName(tag.text(), base[p] + tag.segment());
                 }
             }

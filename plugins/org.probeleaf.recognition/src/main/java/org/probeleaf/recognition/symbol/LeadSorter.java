@@ -167,7 +167,9 @@ final class LeadSorter {
 
     private boolean meets(Point end, SpatialIndex<Segment> index, Segment self) {
         for (Segment t : index.near(end, reach)) {
-            if (t != self && t.distance(end) <= reach) {
+            // A piece does not meet the line that it was cut from.
+            boolean same = t.stroke() == self.stroke() && t.horizontal() == self.horizontal();
+            if (!same && t.distance(end) <= reach) {
                 return true;
             }
         }
