@@ -11,11 +11,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 
-import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.probeleaf.drawing.SheetException;
 import org.probeleaf.drawing.SheetFile;
 import org.probeleaf.handover.internal.pdf.PdfSaver;
+import org.probeleaf.handover.internal.pdf.SheetDocument;
 import org.probeleaf.handover.internal.pdf.SheetMarker;
 import org.probeleaf.job.Job;
 import org.probeleaf.job.JobSheet;
@@ -82,14 +82,14 @@ public final class MarkedSheet {
 
     private static byte[] mark(SheetMarker marker, JobSheet sheet, byte[] bytes, String password) throws IOException {
         try (SheetFile file = SheetFile.open(bytes, sheet.fileName(), password);
-                PDDocument document = Loader.loadPDF(bytes, password == null ? "" : password)) {
+                PDDocument document = SheetDocument.open(file, bytes, password)) {
             marker.mark(document, sheet, file);
             return PdfSaver.save(document, password);
         }
     }
 
     private static String name(String fileName, Set<String> taken) {
-        String base = fileName.replaceFirst("(?i)\\.pdf$", "");
+        String base = fileName.replaceFirst("\\.[^.]{1,4}$", "");
         String name = base + "-marked.pdf";
         for (int i = 2; !taken.add(name.toLowerCase(Locale.ROOT)); i++) {
             name = base + "-" + i + "-marked.pdf";

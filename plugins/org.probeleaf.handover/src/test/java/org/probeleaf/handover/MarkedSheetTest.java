@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -21,6 +22,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+
+import javax.imageio.ImageIO;
 
 import com.lowagie.text.pdf.PdfArray;
 import com.lowagie.text.pdf.PdfDictionary;
@@ -38,6 +41,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class MarkedSheetTest {
 
@@ -153,6 +157,28 @@ class MarkedSheetTest {
         }
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"png", "jpg"})
+    void write_imageSheet_pagesShowThePictureUnderMarks(String type) throws IOException {
+        BufferedImage image = new BufferedImage(900, 600, BufferedImage.TYPE_INT_RGB);
+        for (int x = 0; x < 900; x++) {
+            for (int y = 0; y < 600; y++) {
+                image.setRGB(x, y, x == 300 ? 0 : 0xFFFFFF);
+            }
+        }
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ImageIO.write(image, type, out);
+        byte[] marked = Marked.mark(out.toByteArray(), null, folder);
+        try (PDDocument document = Loader.loadPDF(marked)) {
+            assertEquals(1, document.getNumberOfPages());
+            assertEquals(9, document.getPage(0).getAnnotations().size());
+            BufferedImage shown = render(document, 0, false);
+            int dark = shown.getRGB(shown.getWidth() / 3, shown.getHeight() / 2) & 255;
+            int light = shown.getRGB(shown.getWidth() / 2, shown.getHeight() / 2) & 255;
+            assertTrue(dark < light, dark + " " + light);
+        }
+    }
+
     /** Real sheets of several drawing programs, where the reference folder is at hand. */
     @Test
     void write_realSheets_untouchedUnderneath() throws IOException {
@@ -198,7 +224,7 @@ class MarkedSheetTest {
 
     /** The content streams of a page as they lie in the file, still packed. */
     private static byte[] raw(PDPage page) throws IOException {
-        java.io.ByteArrayOutputStream all = new java.io.ByteArrayOutputStream();
+        ByteArrayOutputStream all = new ByteArrayOutputStream();
         var streams = page.getContentStreams();
         while (streams.hasNext()) {
             PDStream stream = streams.next();

@@ -16,12 +16,13 @@ import org.probeleaf.schematic.geometry.Point;
  */
 public final class PageLayout {
 
-    private static final double INK_AT_ALL = 150;
+    private static final double INK_AT_ALL = 500;
     private static final double INK_SHARE = 4000;
     private static final double LEADER_OVER_INK = 11;
     private static final double LEADER_OVER_LEADER = 60;
     private static final double LEADER_OVER_CARD = 400;
     private static final double ANCHOR_COVERED = 200;
+    private static final double IN_A_PART = 80;
 
     private final InkMap ink;
     private final Box page;
@@ -29,6 +30,7 @@ public final class PageLayout {
     private final List<Box> taken = new ArrayList<>();
     private final List<Segment> leaders = new ArrayList<>();
     private final List<Point> anchors = new ArrayList<>();
+    private final List<Box> parts = new ArrayList<>();
 
     /**
      * @param ink    where the page has ink
@@ -45,6 +47,11 @@ public final class PageLayout {
     /** Tells of a spot that a card placed later should not hide. */
     public void keepVisible(Point anchor) {
         anchors.add(anchor);
+    }
+
+    /** Tells of a part's body: a card inside would look as if it were drawn there. */
+    public void part(Box body) {
+        parts.add(body);
     }
 
     /** Takes a place that was chosen elsewhere. */
@@ -66,24 +73,30 @@ public final class PageLayout {
 
     /** Finds and takes a place for a card near its anchor. */
     public Box card(Point anchor, double width, double height) {
-        double reach = 330 * unit;
-        double step = 4 * unit;
-        Box best = null;
-        double least = Double.MAX_VALUE;
-        for (double x = anchor.x() - reach - width; x <= anchor.x() + reach; x += step) {
-            for (double y = anchor.y() - reach - height; y <= anchor.y() + reach; y += step) {
-                Box box = new Box(x, y, x + width, y + height);
-                double cost = page.contains(box) ? cardCost(box, anchor, least) : Double.MAX_VALUE;
-                if (cost < least) {
-                    least = cost;
-                    best = box;
-                }
-            }
-        }
-        Box chosen = best != null ? best : inside(new Box(anchor.x() + 10 * unit, anchor.y() + 10 * unit,
+        Priced best = cheapest(anchor, width, height);
+        Box chosen = best.box() != null ? best.box() : inside(new Box(anchor.x() + 10 * unit, anchor.y() + 10 * unit,
                 anchor.x() + 10 * unit + width, anchor.y() + 10 * unit + height));
         take(chosen, anchor);
         return chosen;
+    }
+
+    /** What the best place for a card of that size costs; more for one that covers something or stands far away. */
+    public double cardCost(Point anchor, double width, double height) {
+        return cheapest(anchor, width, height).cost();
+    }
+
+    private Priced cheapest(Point anchor, double width, double height) {
+        double reach = 330 * unit;
+        double step = 4 * unit;
+        Priced best = new Priced(null, Double.MAX_VALUE);
+        for (double x = anchor.x() - reach - width; x <= anchor.x() + reach; x += step) {
+            for (double y = anchor.y() - reach - height; y <= anchor.y() + reach; y += step) {
+                Box box = new Box(x, y, x + width, y + height);
+                double cost = page.contains(box) ? cardCost(box, anchor, best.cost()) : Double.MAX_VALUE;
+                best = cost < best.cost() ? new Priced(box, cost) : best;
+            }
+        }
+        return best;
     }
 
     private double cardCost(Box box, Point anchor, double least) {
@@ -108,6 +121,9 @@ public final class PageLayout {
         }
         for (Box other : taken) {
             cost += leader.enters(other) ? LEADER_OVER_CARD : 0;
+        }
+        for (Box other : parts) {
+            cost += other.intersects(box) ? IN_A_PART : 0;
         }
         for (Point other : anchors) {
             cost += box.distance(other) < 4 * unit ? ANCHOR_COVERED : 0;

@@ -19,7 +19,9 @@ import org.probeleaf.schematic.place.Place;
 public final class Card {
 
     private static final double WIDEST_NOTE = 132;
+    private static final double NARROWER_NOTE = 84;
     private static final double WIDEST_READING = 118;
+    private static final double NARROWER_READING = 72;
     private static final int MOST_LINES = 9;
     private static final double STRIPE = 3.2;
     private static final double PADDING = 4;
@@ -47,35 +49,42 @@ public final class Card {
     }
 
     /**
-     * The card of a note.
+     * The card of a note in the shapes worth trying.
      *
      * @param unit points that one design point takes on the page
      */
-    public static Card of(NoteMark note, TypeFace face, double unit) {
+    public static List<Card> of(NoteMark note, TypeFace face, double unit) {
+        return List.of(of(note, face, unit, WIDEST_NOTE), of(note, face, unit, NARROWER_NOTE));
+    }
+
+    private static Card of(NoteMark note, TypeFace face, double unit, double widest) {
         Card card = new Card(unit, null, Tint.YELLOW, Tint.BLACK);
         String place = placeName(note.place());
         if (!place.isEmpty()) {
             card.add(face, face.clean(place), Letters.quiet(5.6 * unit), false);
         }
-        for (String line : face.wrap(note.text(), WIDEST_NOTE * unit, 7 * unit, MOST_LINES)) {
+        for (String line : face.wrap(note.text(), widest * unit, 7 * unit, MOST_LINES)) {
             card.add(face, line, Letters.plain(7 * unit), false);
         }
         return card.finished();
     }
 
     /**
-     * The card of a reading.
+     * The card of a reading in the shapes worth trying.
      *
      * @param unit points that one design point takes on the page
      */
-    public static Card of(ReadingMark reading, TypeFace face, double unit) {
+    public static List<Card> of(ReadingMark reading, TypeFace face, double unit) {
+        return List.of(of(reading, face, unit, WIDEST_READING * unit), of(reading, face, unit, NARROWER_READING * unit));
+    }
+
+    private static Card of(ReadingMark reading, TypeFace face, double unit, double widest) {
         Sign sign = Sign.of(reading.verdict());
         Card card = new Card(unit, sign, sign.tint(), sign.tint());
         card.add(face, face.clean(reading.value().text()), Letters.strong(9 * unit), true);
         String place = placeName(reading.place());
         String expected = reading.expectation() == null ? "" : "expected " + reading.expectation().text();
         String beside = place.isEmpty() || expected.isEmpty() ? place + expected : place + ", " + expected;
-        double widest = WIDEST_READING * unit;
         face.wrap(beside, widest, 5.8 * unit, 2)
                 .forEach(l -> card.add(face, l, Letters.quiet(5.8 * unit), false));
         face.wrap(reading.remark(), widest, 6.4 * unit, 4)
@@ -147,6 +156,7 @@ public final class Card {
             Point start = anchor.plus((end.x() - anchor.x()) / length * dot, (end.y() - anchor.y()) / length * dot);
             canvas.line(List.of(start, end), edge, 0.8 * unit);
         }
+        canvas.disc(anchor, dot + 0.6 * unit, Tint.WHITE);
         canvas.ring(anchor, dot, edge, 0.9 * unit);
         canvas.disc(anchor, 0.7 * unit, edge);
     }

@@ -17,6 +17,7 @@ import org.probeleaf.handover.internal.paint.Tint;
 import org.probeleaf.job.JobState;
 import org.probeleaf.job.mark.LabelMark;
 import org.probeleaf.job.mark.Mark;
+import org.probeleaf.schematic.geometry.Box;
 import org.probeleaf.schematic.geometry.Point;
 import org.probeleaf.schematic.netlist.LabelKind;
 import org.probeleaf.schematic.netlist.Net;
@@ -75,6 +76,12 @@ final class Emphasis {
         return netlist.parts().stream().flatMap(p -> p.pins().stream())
                 .filter(p -> net.id().equals(p.net()) && p.at() != null && p.page() == page)
                 .map(p -> p.at()).toList();
+    }
+
+    /** Bodies of the parts drawn on a page. */
+    List<Box> bodies(int page) {
+        return netlist.parts().stream().flatMap(p -> p.units().stream()).filter(u -> u.page() == page)
+                .map(u -> u.box()).toList();
     }
 
     /** Whether the netlist has the net on the page, by wire, label or pin. */

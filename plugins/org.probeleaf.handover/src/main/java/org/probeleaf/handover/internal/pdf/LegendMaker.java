@@ -5,7 +5,6 @@ package org.probeleaf.handover.internal.pdf;
 import java.io.IOException;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -27,6 +26,8 @@ final class LegendMaker {
 
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
     private static final int MOST_NETS = 10;
+    /** How much smaller the legend may be set where the page has no room for it. */
+    private static final double SMALLER = 0.82;
 
     private final JobState state;
     private final Emphasis emphasis;
@@ -44,29 +45,45 @@ final class LegendMaker {
     }
 
     void put(int page, Annotations annotations, PageLayout layout) throws IOException {
-        Legend legend = new Legend(face, unit);
-        head(legend);
-        hazards(legend);
-        nets(legend, page);
-        marks(legend, page);
-        if (told.isEmpty()) {
+        Legend legend = legend(page, unit);
+        if (legend.isEmpty()) {
             return;
         }
-        if (!state.details().hazards().isEmpty()) {
-            legend.foot("Follow the maker's instructions and local electrical codes; leave work you are not licensed"
-                    + " for to someone who is.");
-        }
-        Legend.Form form = forms(legend, layout);
+        List<Legend.Form> forms = new ArrayList<>(legend.forms());
+        forms.addAll(legend(page, unit * SMALLER).forms());
+        Legend.Form form = best(forms, layout);
         Box box = layout.legend(form.width(), form.height());
         Saying saying = new Saying(Layer.LEGEND, "probeleaf-legend-" + page, "Legend", String.join("\n", told)
                 + Sayings.cautions(state.details()), options.when());
         annotations.text(saying, box.grow(unit), Tint.BLACK, canvas -> form.paint(canvas, box));
     }
 
-    /** The form that covers least, of those that are as good the plainest. */
-    private static Legend.Form forms(Legend legend, PageLayout layout) {
-        return legend.forms().stream()
-                .min(Comparator.comparingDouble(f -> layout.legendCost(f.width(), f.height()))).orElseThrow();
+    private Legend legend(int page, double size) {
+        Legend legend = new Legend(face, size);
+        told.clear();
+        head(legend);
+        hazards(legend);
+        nets(legend, page);
+        marks(legend, page);
+        if (!state.details().hazards().isEmpty()) {
+            legend.foot("Follow the maker's instructions and local electrical codes; leave work you are not licensed"
+                    + " for to someone who is.");
+        }
+        return legend;
+    }
+
+    /** The form that covers least; of those that are about as good the plainest. */
+    private static Legend.Form best(List<Legend.Form> forms, PageLayout layout) {
+        Legend.Form best = null;
+        double least = Double.MAX_VALUE;
+        for (Legend.Form form : forms) {
+            double cost = layout.legendCost(form.width(), form.height());
+            if (cost < least - 25) {
+                least = cost;
+                best = form;
+            }
+        }
+        return best;
     }
 
     private void head(Legend legend) {

@@ -56,7 +56,11 @@ final class PageMarker {
     }
 
     /** A card that waits for its place. */
-    private record Waiting(Mark mark, Card card, Saying saying, Tint tint) {
+    private record Waiting(Mark mark, List<Card> shapes, Saying saying, Tint tint) {
+
+        Card card() {
+            return shapes.get(0);
+        }
 
         boolean isMoved() {
             return mark.card() != null;
@@ -66,6 +70,7 @@ final class PageMarker {
     void mark(LegendMaker legend) throws IOException {
         List<Waiting> cards = cards();
         cards.forEach(c -> layout.keepVisible(c.mark().at()));
+        emphasis.bodies(page).forEach(layout::part);
         for (Map.Entry<Net, Tint> entry : emphasis.nets().entrySet()) {
             if (emphasis.shows(entry.getKey(), page)) {
                 band(entry.getKey(), entry.getValue());
@@ -87,7 +92,14 @@ final class PageMarker {
             }
         }
         for (Waiting c : cards) {
-            place(c, c.isMoved() ? moved(c) : layout.card(c.mark().at(), c.card().width(), c.card().height()));
+            if (c.isMoved()) {
+                place(c, c.card(), moved(c));
+            } else {
+                Point at = c.mark().at();
+                Card card = c.shapes().stream().min(Comparator.comparingDouble(
+                        s -> layout.cardCost(at, s.width(), s.height()))).orElseThrow();
+                place(c, card, layout.card(at, card.width(), card.height()));
+            }
         }
         legend.put(page, annotations, layout);
     }
@@ -211,12 +223,12 @@ final class PageMarker {
         });
     }
 
-    private void place(Waiting c, Box box) throws IOException {
+    private void place(Waiting c, Card card, Box box) throws IOException {
         Point at = c.mark().at();
         Segment leader = PageLayout.leader(at, box);
         annotations.callOut(c.saying(), box.union(Box.of(at)).grow(3 * unit), box, leader, c.tint(), canvas -> {
-            c.card().paintLeader(canvas, at, leader.b());
-            c.card().paint(canvas, box);
+            card.paintLeader(canvas, at, leader.b());
+            card.paint(canvas, box);
         });
     }
 }

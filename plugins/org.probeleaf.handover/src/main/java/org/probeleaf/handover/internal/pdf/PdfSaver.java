@@ -26,7 +26,8 @@ public final class PdfSaver {
      * @return the bytes of the marked file
      */
     public static byte[] save(PDDocument document, String password) throws IOException {
-        byte[] appended = append(document);
+        byte[] appended = document.getDocument().getTrailer() == null
+                || document.getDocument().getXrefTable().isEmpty() ? null : append(document);
         if (appended != null && sound(document, appended, password)) {
             return appended;
         }
