@@ -17,6 +17,7 @@ import org.probeleaf.drawing.SheetFile;
 import org.probeleaf.handover.internal.pdf.PdfSaver;
 import org.probeleaf.handover.internal.pdf.SheetDocument;
 import org.probeleaf.handover.internal.pdf.SheetMarker;
+import org.probeleaf.handover.internal.pdf.Signature;
 import org.probeleaf.job.Job;
 import org.probeleaf.job.JobSheet;
 import org.probeleaf.job.JobState;
@@ -66,7 +67,8 @@ public final class MarkedSheet {
     public static List<Path> write(JobState state, List<byte[]> sheets, MarkedSheetOptions options, Path outDir)
             throws IOException {
         Files.createDirectories(outDir);
-        SheetMarker marker = new SheetMarker(state, options);
+        SheetMarker marker = new SheetMarker(state, options.nets(),
+                new Signature(options.author(), options.when(), options.zone()));
         Set<String> names = new HashSet<>();
         List<Path> files = new ArrayList<>();
         for (JobSheet sheet : state.sheets()) {

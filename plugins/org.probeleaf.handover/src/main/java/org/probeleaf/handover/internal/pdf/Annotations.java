@@ -24,7 +24,6 @@ import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceDictionary;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationFreeText;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationInk;
-import org.probeleaf.handover.MarkedSheetOptions;
 import org.probeleaf.handover.internal.layout.Segment;
 import org.probeleaf.handover.internal.paint.Canvas;
 import org.probeleaf.handover.internal.paint.Tint;
@@ -43,16 +42,16 @@ final class Annotations {
     private final PageFrame frame;
     private final Layers layers;
     private final TypeFace face;
-    private final MarkedSheetOptions options;
+    private final Signature signature;
 
     Annotations(PDDocument document, PDPage page, PageFrame frame, Layers layers, TypeFace face,
-            MarkedSheetOptions options) {
+            Signature signature) {
         this.document = document;
         this.page = page;
         this.frame = frame;
         this.layers = layers;
         this.face = face;
-        this.options = options;
+        this.signature = signature;
     }
 
     /**
@@ -75,7 +74,7 @@ final class Annotations {
 
     /** When the sheet is marked up. */
     Instant now() {
-        return options.when();
+        return signature.when();
     }
 
     /** A freehand mark along the given lines. */
@@ -134,9 +133,9 @@ final class Annotations {
         annotation.setAnnotationName(saying.name());
         annotation.setSubject(saying.subject());
         annotation.setContents(saying.contents());
-        annotation.setTitlePopup(options.author());
+        annotation.setTitlePopup(signature.author());
         annotation.setCreationDate(calendar(saying.made()));
-        annotation.setModifiedDate(calendar(options.when()));
+        annotation.setModifiedDate(calendar(signature.when()));
         annotation.setColor(new PDColor(tint.components(), PDDeviceRGB.INSTANCE));
         annotation.setOptionalContent(layers.group(saying.layer()));
         annotation.setPage(page);
@@ -154,7 +153,7 @@ final class Annotations {
     }
 
     private GregorianCalendar calendar(Instant when) {
-        GregorianCalendar calendar = new GregorianCalendar(TimeZone.getTimeZone(options.zone()));
+        GregorianCalendar calendar = new GregorianCalendar(TimeZone.getTimeZone(signature.zone()));
         calendar.setTime(Date.from(when));
         return calendar;
     }

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
-import org.probeleaf.handover.MarkedSheetOptions;
 import org.probeleaf.handover.internal.layout.PageLayout;
 import org.probeleaf.handover.internal.paint.Legend;
 import org.probeleaf.handover.internal.paint.Sign;
@@ -31,15 +30,15 @@ final class LegendMaker {
 
     private final JobState state;
     private final Emphasis emphasis;
-    private final MarkedSheetOptions options;
+    private final Signature signature;
     private final TypeFace face;
     private final double unit;
     private final List<String> told = new ArrayList<>();
 
-    LegendMaker(JobState state, Emphasis emphasis, MarkedSheetOptions options, TypeFace face, double unit) {
+    LegendMaker(JobState state, Emphasis emphasis, Signature signature, TypeFace face, double unit) {
         this.state = state;
         this.emphasis = emphasis;
-        this.options = options;
+        this.signature = signature;
         this.face = face;
         this.unit = unit;
     }
@@ -54,7 +53,7 @@ final class LegendMaker {
         Legend.Form form = best(forms, layout);
         Box box = layout.legend(form.width(), form.height());
         Saying saying = new Saying(Layer.LEGEND, "probeleaf-legend-" + page, "Legend", String.join("\n", told)
-                + Sayings.cautions(state.details()), options.when());
+                + Sayings.cautions(state.details()), signature.when());
         annotations.text(saying, box.grow(unit), Tint.BLACK, canvas -> form.paint(canvas, box));
     }
 
@@ -88,12 +87,12 @@ final class LegendMaker {
 
     private void head(Legend legend) {
         String unitName = state.details().unit().strip();
-        String date = DATE.format(options.when().atZone(options.zone()));
+        String date = DATE.format(signature.when().atZone(signature.zone()));
         List<String> lines = new ArrayList<>();
         if (!unitName.isEmpty()) {
             lines.add(unitName);
         }
-        lines.add(options.author().isBlank() ? date : options.author().strip() + ", " + date);
+        lines.add(signature.author().isBlank() ? date : signature.author().strip() + ", " + date);
         legend.head("Marked-up sheet", lines);
     }
 

@@ -3,11 +3,11 @@
 package org.probeleaf.handover.internal.pdf;
 
 import java.io.IOException;
+import java.util.Set;
 
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.probeleaf.drawing.SheetFile;
-import org.probeleaf.handover.MarkedSheetOptions;
 import org.probeleaf.handover.internal.layout.InkMap;
 import org.probeleaf.handover.internal.layout.PageLayout;
 import org.probeleaf.handover.internal.paint.TypeFace;
@@ -27,13 +27,18 @@ public final class SheetMarker {
     private static final double INK_PIXELS = 1800;
 
     private final JobState state;
-    private final MarkedSheetOptions options;
+    private final Signature signature;
     private final Emphasis emphasis;
 
-    public SheetMarker(JobState state, MarkedSheetOptions options) {
+    /**
+     * @param state     the job
+     * @param nets      ids of further nets to emphasise
+     * @param signature stands on every annotation
+     */
+    public SheetMarker(JobState state, Set<String> nets, Signature signature) {
         this.state = state;
-        this.options = options;
-        this.emphasis = new Emphasis(state, options.nets());
+        this.signature = signature;
+        this.emphasis = new Emphasis(state, nets);
     }
 
     /**
@@ -58,9 +63,9 @@ public final class SheetMarker {
             double unit = Math.max(SMALLEST_UNIT, Math.sqrt(w * h / DESIGN_AREA) * DENSITY);
             double scale = Math.min(1, INK_PIXELS / Math.max(w, h));
             InkMap ink = InkMap.of(file.render(i + 1, scale, new Box(0, 0, w, h)), scale);
-            Annotations annotations = new Annotations(document, pdf, frame, layers, face, options);
+            Annotations annotations = new Annotations(document, pdf, frame, layers, face, signature);
             new PageMarker(page, unit, state, emphasis, annotations, new PageLayout(ink, w, h, unit), face)
-                    .mark(new LegendMaker(state, emphasis, options, face, unit));
+                    .mark(new LegendMaker(state, emphasis, signature, face, unit));
         }
     }
 
