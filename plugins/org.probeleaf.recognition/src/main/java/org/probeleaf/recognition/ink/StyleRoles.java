@@ -42,7 +42,7 @@ final class StyleRoles {
         }
         List<int[]> junctions = junctions(segments, styles, dots, reach, pitch);
         if (!chooseByDots(junctions, open)) {
-            chooseByLength(longInk, open);
+            chooseByLength(longInk, straight, other, styles, open);
         }
         findBuses(segments, styles, open, reach);
     }
@@ -74,45 +74,69 @@ final class StyleRoles {
         return found;
     }
 
-    private void chooseByLength(double[] longInk, boolean[] open) {
+    /**
+     * Without dots to go by, the open style with most long lines is taken for wires, unless it is thicker than the
+     * style that most of the page is drawn in: then wires and symbols share that one, and no style is wires alone.
+     */
+    private void chooseByLength(double[] longInk, double[] straight, double[] other, List<Style> styles,
+            boolean[] open) {
         int best = -1;
+        int commonest = -1;
         for (int i = 0; i < open.length; i++) {
             if (open[i] && (best < 0 || longInk[i] > longInk[best])) {
                 best = i;
             }
+            if (commonest < 0 || straight[i] + other[i] > straight[commonest] + other[commonest]) {
+                commonest = i;
+            }
         }
-        if (best >= 0) {
+        if (best >= 0 && styles.get(best).width() <= 1.5 * Math.max(1, styles.get(commonest).width())) {
             roles[best] = Role.WIRE;
         }
     }
 
-    /** A bus is thicker than a wire, has no closed shapes, and wires end on it from the side. */
+    /** A bus is thicker than a wire, has no closed shapes and free ends, and thinner lines end on its side. */
     private void findBuses(List<Segment> segments, List<Style> styles, boolean[] open, double reach) {
-        double wireWidth = wireWidth(styles);
+        double wireWidth = wireWidth(segments, styles);
         List<Segment> thick = new ArrayList<>();
-        List<Segment> wires = new ArrayList<>();
+        List<Segment> thin = new ArrayList<>();
+        boolean anyWires = Arrays.asList(roles).contains(Role.WIRE);
         for (Segment s : segments) {
-            if (roles[s.style()] == Role.WIRE) {
-                wires.add(s);
-            } else if (open[s.style()] && s.width() > 1.7 * wireWidth && s.width() > 0.4) {
+            if (open[s.style()] && s.width() > 1.7 * wireWidth && s.width() > 0.4
+                    && roles[s.style()] != Role.WIRE) {
                 thick.add(s);
+            } else if (anyWires ? roles[s.style()] == Role.WIRE : s.shape() == Shape.LINE) {
+                thin.add(s);
             }
         }
         SpatialIndex<Segment> index = new SpatialIndex<>(thick, s -> s.box().grow(s.width() / 2));
         int[] entries = new int[styles.size()];
-        for (Segment w : wires) {
-            for (Point end : new Point[] {w.a(), w.b()}) {
-                for (Segment t : index.near(end, reach)) {
-                    if (t.distance(end) <= reach + t.width() / 2) {
-                        entries[t.style()]++;
-                        break;
-                    }
-                }
+        int[] freeEnds = new int[styles.size()];
+        int[] ends = new int[styles.size()];
+        for (Segment w : thin) {
+            countMeetings(w, index, reach, entries);
+        }
+        for (Segment t : thick) {
+            for (Point end : new Point[] {t.a(), t.b()}) {
+                ends[t.style()]++;
+                boolean met = index.near(end, reach).stream().anyMatch(u -> u != t && u.distance(end) <= reach);
+                freeEnds[t.style()] += met ? 0 : 1;
             }
         }
         for (int i = 0; i < entries.length; i++) {
-            if (entries[i] >= 4 && styles.get(i).width() > 1.7 * 20 * wireWidth) {
+            if (entries[i] >= 4 && freeEnds[i] >= 0.15 * ends[i]) {
                 roles[i] = Role.BUS;
+            }
+        }
+    }
+
+    private static void countMeetings(Segment w, SpatialIndex<Segment> thick, double reach, int[] entries) {
+        for (Point end : new Point[] {w.a(), w.b()}) {
+            for (Segment t : thick.near(end, reach)) {
+                if (t.distance(end) <= reach + t.width() / 2) {
+                    entries[t.style()]++;
+                    break;
+                }
             }
         }
     }
@@ -121,14 +145,21 @@ final class StyleRoles {
         return roles[style];
     }
 
-    private double wireWidth(List<Style> styles) {
+    /** The width of the widest wire style, or of the commonest line style where no style is wires alone. */
+    private double wireWidth(List<Segment> segments, List<Style> styles) {
         double width = 0;
+        int[] count = new int[roles.length];
+        int commonest = 0;
+        for (Segment s : segments) {
+            count[s.style()]++;
+            commonest = count[s.style()] > count[commonest] ? s.style() : commonest;
+        }
         for (int i = 0; i < roles.length; i++) {
             if (roles[i] == Role.WIRE) {
                 width = Math.max(width, styles.get(i).width() / 20.0);
             }
         }
-        return width;
+        return width > 0 || styles.isEmpty() ? width : Math.max(0, styles.get(commonest).width() / 20.0);
     }
 
     private static void measure(List<Segment> segments, double pitch, double[] straight, double[] other,

@@ -17,14 +17,14 @@ public final class DesignatorGrammar {
             "CR", "CT", "D", "DL", "DS", "DZ", "F", "FB", "FET", "FL", "FU", "G", "H", "IC", "J", "JP", "JMP", "K",
             "L", "LD", "LED", "LK", "LS", "M", "MP", "N", "OK", "OP", "P", "PL", "POT", "PS", "Q", "QZ", "R", "RA",
             "RFID", "RL", "RLY", "RM", "RN", "RP", "RV", "S", "SB", "SK", "SP", "SW", "T", "TB", "TC", "TH", "TP",
-            "TR", "TVS", "U", "V", "VD", "VR", "VT", "W", "X", "XT", "XTAL", "Y", "Z", "ZD");
+            "TR", "TVS", "U", "V", "VD", "VR", "VT", "W", "X", "XT", "XTAL", "Y", "ZD");
 
     private static final Pattern FORM = Pattern.compile(
             "([A-Z0-9]*[A-Z](?:[A-Z0-9_+]*[A-Z_])?)(\\d{1,4})(?:([A-Z]\\d?)|[-:/.]([A-Z]|\\d{1,2}))?");
 
     /** Values in the letter code of IEC 60062 ({@code 4K7}), pins of a grid ({@code B12A1}), inputs and outputs. */
     private static final Pattern NO_DESIGNATOR = Pattern.compile(
-            "\\d+[KMRUNPVF]\\d+|(?:[A-H]\\d+){2,}|G?P?IO\\d+|\\d+V\\d*");
+            "\\d+[KMRUNPVF]\\d+|(?:[A-H]\\d+){2,}|G?P?IO\\d+|\\d{2,}[A-Z]{1,5}\\d+[A-Z]*|\\d+V\\d*");
 
     private DesignatorGrammar() {
     }

@@ -29,6 +29,9 @@ final class PinTexts {
     private static final Pattern NUMBER = Pattern.compile("\\d{1,3}");
     private static final Pattern GRID = Pattern.compile("[A-Z]{1,2}\\d{1,2}(?:[A-Z]\\d{1,2})?|\\d{1,3}\\*\\d{1,2}");
 
+    /** Terminals of transistors and diodes: base, collector, emitter, gate, drain, source, anode, cathode. */
+    private static final Pattern LETTER = Pattern.compile("[BCEGDSAK]|[BCEGDS][12]");
+
     private final PageInk page;
     private final Conductors conductors;
     private final List<Body> bodies;
@@ -72,6 +75,19 @@ final class PinTexts {
         options.forEach(o -> textsOfBody.computeIfAbsent(o.contact().body(), k -> new HashSet<>()).add(o.text()));
         // One such text beside a symbol is more likely its designator; several in a row are pins of a grid.
         options.removeIf(o -> textsOfBody.get(o.contact().body()).size() < 3 && !o.text().text().contains("*"));
+        assign(options, numbers);
+        findLetters(contacts);
+    }
+
+    /** Pins of transistors and diodes that bear letters in place of numbers. */
+    private void findLetters(List<Contact> contacts) {
+        Set<Integer> numbered = new HashSet<>();
+        numbers.keySet().forEach(c -> numbered.add(c.body()));
+        List<Contact> rest = contacts.stream().filter(c -> !numbered.contains(c.body())).toList();
+        List<Option> options = numberOptions(rest, LETTER, null);
+        Map<Integer, Set<Contact>> pinsOfBody = new HashMap<>();
+        options.forEach(o -> pinsOfBody.computeIfAbsent(o.contact().body(), k -> new HashSet<>()).add(o.contact()));
+        options.removeIf(o -> pinsOfBody.get(o.contact().body()).size() < 2);
         assign(options, numbers);
     }
 

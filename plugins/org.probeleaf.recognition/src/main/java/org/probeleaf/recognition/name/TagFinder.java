@@ -33,6 +33,9 @@ final class TagFinder {
     /** Values of parts, which stand beside lines too: {@code 4k7}, {@code 100n}, {@code 10uF}. */
     private static final Pattern VALUE = Pattern.compile("\\d+(?:[.,]\\d+)?\\s?[kKMRuUnpµμΩ]\\d*[FHR]?\\d*");
 
+    /** A name with a range of members, which names a bus: {@code D[0..7]}, {@code A[15:0]}. */
+    private static final Pattern BUS_NAME = Pattern.compile("[\\[(<{]\\d+(?:\\.\\.|:|-)\\d+[\\])>}]");
+
     private final PageInk page;
     private final Conductors conductors;
     private final List<Body> bodies;
@@ -203,7 +206,7 @@ final class TagFinder {
         List<Text> free = pool.free();
         free.sort(Comparator.comparingDouble((Text t) -> t.origin().y()).thenComparingDouble(t -> t.origin().x()));
         for (Text t : free) {
-            if (isName(t.text())) {
+            if (isName(t.text()) && !BUS_NAME.matcher(t.text()).find()) {
                 label(t);
             }
         }
@@ -219,7 +222,7 @@ final class TagFinder {
             if (!conductors.isWire(i) && s.length() < 0.8 * page.pitch()) {
                 continue;
             }
-            boolean mayCarry = s.upright() && s.horizontal() == flat && (conductors.isWire(i) || isBare(i, s));
+            boolean mayCarry = s.upright() && s.horizontal() == flat && (conductors.isWire(i) || page.wires().isEmpty() || isBare(i, s));
             double d = mayCarry ? onLine(t, s, flat) : Double.MAX_VALUE;
             d = Math.min(d, atEnd(t, s, flat, i));
             d += conductors.isWire(i) ? 0 : 0.3 * t.size();

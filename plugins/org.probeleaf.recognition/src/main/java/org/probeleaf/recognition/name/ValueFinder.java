@@ -38,8 +38,9 @@ final class ValueFinder {
             double least = 2.2 * page.pitch();
             for (Text t : pool.freeIn(bodies.get(body).box().union(ref.box()).grow(2.5 * page.pitch()))) {
                 double cost = cost(t, ref, bodies.get(body));
-                if (!used.contains(t) && DesignatorGrammar.parse(t.text()) == null | cost < page.pitch()
-                        && cost < least) {
+                DesignatorGrammar.Designator other = DesignatorGrammar.parse(t.text());
+                boolean mayBe = other == null || !other.strong() || cost < page.pitch();
+                if (!used.contains(t) && mayBe && cost < least) {
                     best = t;
                     least = cost;
                 }

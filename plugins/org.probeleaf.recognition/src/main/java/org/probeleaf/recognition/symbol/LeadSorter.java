@@ -31,6 +31,10 @@ final class LeadSorter {
         List<Segment> slanting = new ArrayList<>();
         for (Segment s : page.symbols()) {
             boolean straight = s.shape() == Segment.Shape.LINE && s.length() > 2 * reach;
+            if (straight && !s.upright() && endsOnBus(s)) {
+                leads.add(s);
+                continue;
+            }
             boolean chain = s.shape() == Segment.Shape.LINE || s.shape() == Segment.Shape.CURVED;
             (straight && s.upright() ? lines : chain ? slanting : body).add(s);
         }
@@ -46,6 +50,17 @@ final class LeadSorter {
     /** Everything else. */
     List<Segment> body() {
         return body;
+    }
+
+    /** Whether a slanting line is the entry of a wire into a bus. */
+    private boolean endsOnBus(Segment s) {
+        for (Segment bus : page.buses()) {
+            double near = reach + bus.width() / 2;
+            if (bus.distance(s.a()) <= near || bus.distance(s.b()) <= near) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void sort(List<Segment> lines, List<Segment> slanting) {

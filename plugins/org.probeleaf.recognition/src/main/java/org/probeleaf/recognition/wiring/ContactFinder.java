@@ -21,6 +21,8 @@ import org.probeleaf.schematic.geometry.Point;
  */
 public final class ContactFinder {
 
+    private static final double LONGEST_LEAD = 5;
+
     private final PageInk page;
     private final Conductors conductors;
     private final List<Body> bodies;
@@ -57,7 +59,20 @@ public final class ContactFinder {
             }
             found.addAll(byBody.values());
         }
+        Map<Integer, Box> extents = extents();
+        // Lines inside a symbol that lead nowhere are marks in it, not pins.
+        found.removeIf(c -> bodies.get(c.body()).box().grow(page.reach())
+                .contains(extents.get(conductors.conductor(c.segment()))));
         return oneForEachPlace(found);
+    }
+
+    /** The box round each conductor, by its number. */
+    private Map<Integer, Box> extents() {
+        Map<Integer, Box> extents = new HashMap<>();
+        for (int i = 0; i < conductors.segments().size(); i++) {
+            extents.merge(conductors.conductor(i), conductors.segments().get(i).box(), Box::union);
+        }
+        return extents;
     }
 
     private void meetAt(int segment, Segment s, Point end, Map<Integer, Contact> byBody) {
@@ -95,7 +110,9 @@ public final class ContactFinder {
             return new Contact(b.id(), segment, inner, inner);
         }
         Point outer = b.box().distance(s.a()) >= b.box().distance(s.b()) ? s.a() : s.b();
-        return new Contact(b.id(), segment, inner, outer);
+        // Where wires are drawn like leads, a long line is a wire that comes up to the body.
+        boolean wire = s.length() > LONGEST_LEAD * page.pitch();
+        return new Contact(b.id(), segment, inner, wire ? inner : outer);
     }
 
     private boolean isFree(int segment, Point end) {
