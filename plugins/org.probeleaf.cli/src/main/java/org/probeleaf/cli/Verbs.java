@@ -8,6 +8,8 @@ import java.util.function.Function;
 
 import org.probeleaf.cli.io.Console;
 import org.probeleaf.cli.io.Problem;
+import org.probeleaf.cli.verb.DemoCommand;
+import org.probeleaf.cli.verb.HandoverCommand;
 import org.probeleaf.cli.verb.JobCommand;
 import org.probeleaf.cli.verb.LabelCommand;
 import org.probeleaf.cli.verb.NetsCommand;
@@ -39,7 +41,9 @@ final class Verbs {
         add("reading", "Pin a reading to a place.", ReadingCommand::new);
         add("undo", "Undo the last change of a job.", UndoCommand::new);
         add("redo", "Redo the change undone last.", RedoCommand::new);
+        add("handover", "Write the marked-up sheets for the customer.", HandoverCommand::new);
         add("window", "Open the workbench.", WindowCommand::new);
+        add("demo", "Take the example from the sheet to the hand-over.", DemoCommand::new);
     }
 
     private Verbs() {

@@ -4,8 +4,12 @@ package org.probeleaf.cli.io;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 
+import org.probeleaf.handover.MarkedSheet;
+import org.probeleaf.handover.MarkedSheetOptions;
 import org.probeleaf.job.Job;
 import org.probeleaf.job.mark.Anchor;
 import org.probeleaf.recognition.Progress;
@@ -40,6 +44,11 @@ public final class JobFiles {
         } finally {
             console.progressDone();
         }
+    }
+
+    /** Writes the job's marked-up sheets, with its technician as author, and names them. */
+    public static List<Path> handOver(Job job, Path folder, Instant when) throws IOException {
+        return MarkedSheet.write(job, MarkedSheetOptions.of(job.state().details().technician(), when), folder);
     }
 
     /**
