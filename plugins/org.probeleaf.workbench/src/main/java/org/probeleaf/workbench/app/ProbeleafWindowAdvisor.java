@@ -15,6 +15,7 @@ import org.eclipse.ui.application.ActionBarAdvisor;
 import org.eclipse.ui.application.IActionBarConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
+import org.probeleaf.workbench.command.UndoHandler;
 import org.probeleaf.workbench.start.EmptyWindow;
 import org.probeleaf.workbench.start.Opening;
 
@@ -49,6 +50,7 @@ final class ProbeleafWindowAdvisor extends WorkbenchWindowAdvisor {
     @Override
     public void postWindowOpen() {
         IWorkbenchPage page = getWindowConfigurer().getWindow().getActivePage();
+        UndoHandler.activate(getWindowConfigurer().getWindow());
         new WindowTitle(getWindowConfigurer());
         EmptyWindow.watch(page);
         file.ifPresentOrElse(f -> Opening.open(page, f), () -> EmptyWindow.show(page));

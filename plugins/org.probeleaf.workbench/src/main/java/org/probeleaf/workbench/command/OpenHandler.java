@@ -17,7 +17,7 @@ public final class OpenHandler extends AbstractHandler {
 
     @Override
     public Object execute(ExecutionEvent event) {
-        ask(HandlerUtil.getActiveWorkbenchWindow(event), "*.pdf;*.PDF;*.probeleaf");
+        ask(HandlerUtil.getActiveWorkbenchWindow(event), "*.pdf;*.PDF;*.png;*.jpg;*.jpeg;*.tif;*.tiff;*.probeleaf");
         return null;
     }
 

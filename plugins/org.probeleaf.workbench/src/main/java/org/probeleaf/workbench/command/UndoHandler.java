@@ -6,25 +6,34 @@ import java.util.Map;
 
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.core.runtime.IConfigurationElement;
-import org.eclipse.core.runtime.IExecutableExtension;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.commands.IElementUpdater;
+import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.menus.UIElement;
 import org.probeleaf.job.JobState;
 import org.probeleaf.workbench.sheet.SheetEditor;
 
 /** Undoes or redoes the last change of the job in front, and names it in the menu. */
-public final class UndoHandler extends AbstractHandler implements IExecutableExtension, IElementUpdater {
+public final class UndoHandler extends AbstractHandler implements IElementUpdater {
 
-    private boolean redo;
+    private final boolean redo;
 
-    @Override
-    public void setInitializationData(IConfigurationElement config, String property, Object data) {
-        redo = "redo".equals(data);
+    private UndoHandler(boolean redo) {
+        this.redo = redo;
+    }
+
+    /**
+     * Lets undo and redo work in a window. Done by hand and not in plugin.xml: a handler that is first loaded while the
+     * tool bar is being filled upsets the list of elements to be updated.
+     */
+    public static void activate(IWorkbenchWindow window) {
+        IHandlerService handlers = window.getService(IHandlerService.class);
+        handlers.activateHandler("org.eclipse.ui.edit.undo", new UndoHandler(false));
+        handlers.activateHandler("org.eclipse.ui.edit.redo", new UndoHandler(true));
     }
 
     @Override

@@ -40,6 +40,11 @@ final class NetPainter {
         stroke(gc, frame, net, Palette.tint(Palette.SKY, 0.85), width);
     }
 
+    /** The selected net on a thumbnail. */
+    void small(GC gc, PageFrame frame, Net net) {
+        stroke(gc, frame, net, Palette.tint(Palette.SKY, 0.8), 3);
+    }
+
     private void stroke(GC gc, PageFrame frame, Net net, RGB colour, double width) {
         gc.setForeground(look.colour(colour));
         gc.setBackground(look.colour(colour));

@@ -197,8 +197,11 @@ public final class SheetCanvas extends Canvas {
             return;
         }
         Rectangle area = getClientArea();
-        setView(width ? Viewport.fittingWidth(stack.box(page), area.width, MARGIN)
-                : Viewport.fitting(stack.box(page), area.width, area.height, MARGIN));
+        Viewport whole = Viewport.fitting(stack.box(page), area.width, area.height, MARGIN);
+        boolean roomBelow = stack.box(page).height() * whole.zoom() < area.height - 2.5 * MARGIN;
+        // With other pages below, spare room is better filled with the next page than left on both sides.
+        setView(width || roomBelow && !single && pageCount() > 1
+                ? Viewport.fittingWidth(stack.box(page), area.width, MARGIN) : whole);
     }
 
     /** Goes to a page and fits it. */

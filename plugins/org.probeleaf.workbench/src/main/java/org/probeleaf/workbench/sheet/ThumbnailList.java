@@ -113,7 +113,7 @@ public final class ThumbnailList extends Canvas {
         gc.fillRectangle(r);
         PageFrame frame = new PageFrame(page, r.x, r.y, r.width / size.width(), size.width(), size.height());
         gc.setClipping(r);
-        session.selectedNet().ifPresent(n -> nets.hover(gc, frame, n));
+        session.selectedNet().ifPresent(n -> nets.small(gc, frame, n));
         TileStore.Tile tile = tiles.overview(page);
         if (tile != null && tile.image() != null && !tile.image().isDisposed()) {
             Image image = tile.image();

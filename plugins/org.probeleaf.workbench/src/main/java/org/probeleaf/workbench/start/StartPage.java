@@ -77,8 +77,8 @@ public final class StartPage extends EditorPart {
         layout.marginTop = 10;
         layout.horizontalSpacing = 14;
         row.setLayout(layout);
-        new ActionTile(row, look, "sheet-file", "Open a sheet", "A schematic as PDF; or drop it here",
-                () -> ask("*.pdf;*.PDF", "Sheets (PDF)"));
+        new ActionTile(row, look, "sheet-file", "Open a sheet", "PDF or image; or drop it here",
+                () -> ask("*.pdf;*.PDF;*.png;*.jpg;*.jpeg;*.tif;*.tiff", "Sheets"));
         new ActionTile(row, look, "job-file", "Open a job", "Sheet, readings and notes in one file",
                 () -> ask("*.probeleaf", "Jobs"));
         new ActionTile(row, look, "example", "Open the example", "A tide logger with a fault to follow",
