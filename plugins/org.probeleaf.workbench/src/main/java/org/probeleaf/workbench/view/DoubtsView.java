@@ -21,7 +21,7 @@ public final class DoubtsView extends SessionView {
         Head.column(parent);
         table = new PlainTable<>(parent, Doubt.class, this::go);
         table.column("Doubt", 80, 160, Doubt::text, d -> look.icon("doubts"));
-        table.column("Sheet", 12, 44, d -> String.valueOf(d.page()), null);
+        table.column("Sheet", 12, 52, d -> String.valueOf(d.page()), null);
     }
 
     @Override

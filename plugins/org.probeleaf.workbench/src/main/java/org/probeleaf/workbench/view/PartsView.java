@@ -36,8 +36,8 @@ public final class PartsView extends SessionView {
         table = new PlainTable<>(parent, Part.class, this::go);
         table.column("Part", 24, 60, Part::ref, null);
         table.column("Value", 40, 80, Part::value, null);
-        table.column("Pins", 14, 40, p -> String.valueOf(p.pins().size()), null);
-        table.column("Sheet", 18, 44, p -> p.units().stream().map(u -> String.valueOf(u.page())).distinct()
+        table.column("Pins", 14, 48, p -> String.valueOf(p.pins().size()), null);
+        table.column("Sheet", 18, 52, p -> p.units().stream().map(u -> String.valueOf(u.page())).distinct()
                 .collect(Collectors.joining(", ")), null);
     }
 

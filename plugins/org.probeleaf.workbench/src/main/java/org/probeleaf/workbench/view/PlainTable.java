@@ -18,6 +18,7 @@ import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
+import org.probeleaf.workbench.look.Look;
 
 /** A table of records: columns of text, a picture in the first, and one thing to do with a row. */
 final class PlainTable<T> {
@@ -35,6 +36,7 @@ final class PlainTable<T> {
         frame.setLayout(layout);
         viewer = new TableViewer(frame, SWT.FULL_SELECTION | SWT.SINGLE | SWT.V_SCROLL);
         viewer.getTable().setHeaderVisible(true);
+        viewer.getTable().setFont(new Look(frame).font(-1, false));
         viewer.setContentProvider(ArrayContentProvider.getInstance());
         viewer.addOpenListener(e -> first(e.getSelection() instanceof IStructuredSelection s ? s : null, open));
     }

@@ -27,11 +27,11 @@ public final class WhereItGoesView extends SessionView {
         Head.column(parent);
         head = new Head(parent, look);
         table = new PlainTable<>(parent, TracedPin.class, this::go);
-        table.column("Pin", 26, 70, p -> p.place().text(), p -> look.icon(icon(p.direction())));
-        table.column("Name", 22, 50, TracedPin::name, null);
-        table.column("Works as", 20, 60, p -> role(p.direction()), null);
-        table.column("Sheet", 12, 44, p -> String.valueOf(p.pin().page()), null);
-        table.column("Part", 24, 60, p -> p.part().value(), null);
+        table.column("Pin", 24, 76, p -> p.place().text(), p -> look.icon(icon(p.direction())));
+        table.column("Name", 20, 50, TracedPin::name, null);
+        table.column("Works as", 24, 80, p -> role(p.direction()), null);
+        table.column("Sheet", 14, 52, p -> String.valueOf(p.pin().page()), null);
+        table.column("Part", 24, 64, p -> p.part().value(), null);
     }
 
     @Override
