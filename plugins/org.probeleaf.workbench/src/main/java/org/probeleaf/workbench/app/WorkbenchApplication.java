@@ -11,6 +11,9 @@ import org.eclipse.equinox.app.IApplicationContext;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.PlatformUI;
+import org.osgi.framework.Bundle;
+import org.osgi.framework.BundleException;
+import org.osgi.framework.FrameworkUtil;
 
 /** Starts and stops the window. Called by Equinox on the main thread. */
 public final class WorkbenchApplication implements IApplication {
@@ -24,7 +27,20 @@ public final class WorkbenchApplication implements IApplication {
             return code == PlatformUI.RETURN_RESTART ? IApplication.EXIT_RESTART : IApplication.EXIT_OK;
         } finally {
             display.dispose();
+            endFramework();
         }
+    }
+
+    /** Equinox started from its jar goes on after its application has ended, and with it the process; this ends it. */
+    private static void endFramework() {
+        Bundle framework = FrameworkUtil.getBundle(WorkbenchApplication.class).getBundleContext().getBundle(0);
+        new Thread(() -> {
+            try {
+                framework.stop();
+            } catch (BundleException e) {
+                throw new IllegalStateException("the window is closed but its process cannot be ended", e);
+            }
+        }, "end").start();
     }
 
     /** The file named on the command line: the last argument that is no option. */

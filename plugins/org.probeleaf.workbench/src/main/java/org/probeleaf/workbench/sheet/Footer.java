@@ -8,10 +8,11 @@ import java.util.stream.Collectors;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.ProgressBar;
+import org.eclipse.swt.widgets.ToolBar;
+import org.eclipse.swt.widgets.ToolItem;
 import org.probeleaf.schematic.netlist.Net;
 import org.probeleaf.trace.TracedPin;
 import org.probeleaf.workbench.look.Look;
@@ -23,6 +24,9 @@ import org.probeleaf.workbench.session.SheetSession;
 
 /** The line under the sheet: what the pointer is on, how far reading has come, which sheet, how large. */
 final class Footer {
+
+    /** In logical pixels; the same with and without progress, so that the sheet does not jump. */
+    private static final int HEIGHT = 34;
 
     private final SheetSession session;
     private final SheetCanvas canvas;
@@ -41,8 +45,10 @@ final class Footer {
         Look look = new Look(bar);
         bar.setBackground(look.colour(Palette.BAR));
         bar.setBackgroundMode(SWT.INHERIT_FORCE);
-        bar.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-        bar.setLayout(row(4, 10, 4));
+        GridData line = new GridData(SWT.FILL, SWT.CENTER, true, false);
+        line.heightHint = HEIGHT;
+        bar.setLayoutData(line);
+        bar.setLayout(row(4, 10, 1));
         bar.addPaintListener(e -> {
             e.gc.setForeground(look.colour(Palette.LINE));
             e.gc.drawLine(0, 0, bar.getSize().x, 0);
@@ -56,8 +62,10 @@ final class Footer {
         progressWords = new Label(progress, SWT.NONE);
         progressBar = new ProgressBar(progress, SWT.SMOOTH);
         progressBar.setLayoutData(new GridData(120, SWT.DEFAULT));
-        Button cancel = new Button(progress, SWT.PUSH | SWT.FLAT);
+        ToolBar tools = new ToolBar(progress, SWT.FLAT | SWT.RIGHT);
+        ToolItem cancel = new ToolItem(tools, SWT.PUSH);
         cancel.setText("Stop");
+        cancel.setImage(look.icon("close"));
         cancel.setToolTipText("Stop reading the sheets; they can be read again from the Job menu");
         cancel.addListener(SWT.Selection, e -> session.stopRecognition());
         page = quiet(look, 110);

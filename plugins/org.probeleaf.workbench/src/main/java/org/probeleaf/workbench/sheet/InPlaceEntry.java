@@ -3,6 +3,7 @@
 package org.probeleaf.workbench.sheet;
 
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
@@ -29,7 +30,7 @@ final class InPlaceEntry {
     private final Label understood;
     private final Canvas verdict;
     private final EntryKind kind;
-    private final Selection at;
+    private final Supplier<Selection> at;
     private final Consumer<Change> commit;
     private final Look look;
     private Understanding now;
@@ -38,10 +39,11 @@ final class InPlaceEntry {
      * Opens an entry.
      *
      * @param parent the canvas
+     * @param at     what it is pinned to; asked again on Enter, since a net may have been recognised meanwhile
      * @param spot   the spot on the screen
      * @param commit takes the change when Enter is pressed
      */
-    InPlaceEntry(Composite parent, EntryKind kind, Selection at, Point spot, Consumer<Change> commit) {
+    InPlaceEntry(Composite parent, EntryKind kind, Supplier<Selection> at, Point spot, Consumer<Change> commit) {
         this.kind = kind;
         this.at = at;
         this.commit = commit;
@@ -104,7 +106,7 @@ final class InPlaceEntry {
     }
 
     private void understand() {
-        now = Understanding.of(kind, text.getText(), expected == null ? "" : expected.getText(), at);
+        now = Understanding.of(kind, text.getText(), expected == null ? "" : expected.getText(), at.get());
         if (understood == null) {
             return;
         }
@@ -138,6 +140,7 @@ final class InPlaceEntry {
     }
 
     private void enter() {
+        understand();
         if (now.change() != null) {
             commit.accept(now.change());
             close();

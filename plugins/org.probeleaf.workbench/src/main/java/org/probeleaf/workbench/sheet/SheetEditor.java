@@ -127,7 +127,7 @@ public final class SheetEditor extends EditorPart {
         if (entry != null) {
             entry.close();
         }
-        entry = new InPlaceEntry(canvas, kind, at,
+        entry = new InPlaceEntry(canvas, kind, () -> session.selection().orElse(at),
                 new org.eclipse.swt.graphics.Point((int) spot.x(), (int) spot.y()), session::apply);
     }
 

@@ -9,7 +9,9 @@ import java.nio.file.StandardCopyOption;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Text;
 import org.probeleaf.workbench.session.SessionListener;
 import org.probeleaf.workbench.session.SheetSession;
 
@@ -30,6 +32,7 @@ final class ViewportReport {
         this.file = name == null ? null : Path.of(name);
         if (file != null) {
             canvas.addPaintListener(e -> write());
+            canvas.getDisplay().addFilter(SWT.FocusIn, e -> later());
             session.addListener(new SessionListener() {
                 @Override
                 public void factsChanged() {
@@ -49,6 +52,15 @@ final class ViewportReport {
         }
     }
 
+    /** After the focus has moved. */
+    private void later() {
+        canvas.getDisplay().asyncExec(() -> {
+            if (!canvas.isDisposed()) {
+                write();
+            }
+        });
+    }
+
     private void write() {
         Point corner = canvas.toDisplay(0, 0);
         String pages = canvas.frames().stream().map(f -> String.format(Locale.ROOT,
@@ -56,11 +68,13 @@ final class ViewportReport {
                 corner.x + f.x(), corner.y + f.y(), f.zoom(), f.width(), f.height()))
                 .collect(Collectors.joining(","));
         String json = String.format(Locale.ROOT,
-                "{\"recognised\":%b,\"recognising\":%b,\"selected\":\"%s\",\"revision\":%d,\"focus\":%b,"
+                "{\"recognised\":%b,\"recognising\":%b,\"selected\":\"%s\",\"revision\":%d,\"focus\":%b,\"typing\":%b,\"trouble\":\"%s\","
                 + "\"canvas\":[%d,%d,%d,%d],\"pages\":[%s]}%n",
                 session.facts().map(f -> f.recognised()).orElse(false), session.recognising(),
                 session.selectedNet().map(n -> n.id()).orElse(""),
                 session.facts().map(f -> f.state().revision()).orElse(-1L), canvas.isFocusControl(),
+                canvas.getDisplay().getFocusControl() instanceof Text,
+                session.trouble().map(t -> t.text().replace("\\", "\\\\").replace("\"", "\\\"")).orElse(""),
                 corner.x, corner.y, canvas.getSize().x, canvas.getSize().y, pages);
         try {
             Path next = file.resolveSibling(file.getFileName() + ".next");

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.window;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import com.fasterxml.jackson.jr.ob.JSON;
+
+import org.probeleaf.schematic.geometry.Point;
+
+/** What the window says of itself: where its pages stand on the screen and what is selected. */
+record Report(Map<String, Object> values) {
+
+    /** The latest report; empty before the first. */
+    static Optional<Report> read(Path file) {
+        try {
+            return Files.exists(file) ? Optional.of(new Report(JSON.std.mapFrom(Files.readString(file))))
+                    : Optional.empty();
+        } catch (IOException e) {
+            throw new IllegalStateException("the window wrote a report that cannot be read", e);
+        }
+    }
+
+    boolean flag(String key) {
+        return Boolean.TRUE.equals(values.get(key));
+    }
+
+    String text(String key) {
+        return String.valueOf(values.get(key));
+    }
+
+    long number(String key) {
+        return ((Number) values.get(key)).longValue();
+    }
+
+    /** The canvas on the screen: x, y, width, height. */
+    int[] canvas() {
+        return ((List<?>) values.get("canvas")).stream().mapToInt(n -> ((Number) n).intValue()).toArray();
+    }
+
+    /** Where a spot of a page is on the screen; empty where the page is not in sight. */
+    Optional<Point> onScreen(int page, Point at) {
+        for (Object o : (List<?>) values.get("pages")) {
+            Map<?, ?> p = (Map<?, ?>) o;
+            if (((Number) p.get("page")).intValue() == page) {
+                double zoom = ((Number) p.get("zoom")).doubleValue();
+                return Optional.of(new Point(((Number) p.get("x")).doubleValue() + at.x() * zoom,
+                        ((Number) p.get("y")).doubleValue() + at.y() * zoom));
+            }
+        }
+        return Optional.empty();
+    }
+}
