@@ -2,8 +2,11 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.job.mark;
 
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 import org.probeleaf.job.expectation.Expectation;
 import org.probeleaf.job.expectation.Verdict;
@@ -30,6 +33,8 @@ import org.probeleaf.schematic.quantity.Quantity;
 public record ReadingMark(String id, Place place, int page, Point at, String typed, Quantity value, String remark,
         Expectation expectation, Verdict verdict, Instant when, Offset card) implements Mark {
 
+    private static final Pattern DIGITS = Pattern.compile("-?\\d+(?:\\.\\d+)?");
+
     /**
      * A new reading, judged against its expectation.
      *
@@ -46,6 +51,19 @@ public record ReadingMark(String id, Place place, int page, Point at, String typ
         Verdict verdict = expectation == null ? null : expectation.judge(read.quantity());
         return new ReadingMark(UUID.randomUUID().toString(), place, anchor.page(), anchor.at(), typed.strip(),
                 read.quantity(), remark, expectation, verdict, when, null);
+    }
+
+    /**
+     * The value as shown, with the digits that were typed: {@code 4.00 MHz} where the value alone would be
+     * {@code 4 MHz}, for the digits say how closely it was read.
+     */
+    public String shown() {
+        String text = value.text();
+        Matcher full = DIGITS.matcher(typed.replace(',', '.'));
+        Matcher brief = DIGITS.matcher(text);
+        boolean sameNumber = full.lookingAt() && brief.lookingAt() && full.group().length() > brief.group().length()
+                && new BigDecimal(full.group()).compareTo(new BigDecimal(brief.group())) == 0;
+        return sameNumber ? full.group() + text.substring(brief.end()) : text;
     }
 
     @Override

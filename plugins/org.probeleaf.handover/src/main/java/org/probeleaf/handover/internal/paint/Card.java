@@ -81,7 +81,7 @@ public final class Card {
     private static Card of(ReadingMark reading, TypeFace face, double unit, double widest) {
         Sign sign = Sign.of(reading.verdict());
         Card card = new Card(unit, sign, sign.tint(), sign.tint());
-        card.add(face, face.clean(reading.value().text()), Letters.strong(9 * unit), true);
+        card.add(face, face.clean(reading.shown()), Letters.strong(9 * unit), true);
         String place = placeName(reading.place());
         String expected = reading.expectation() == null ? "" : "expected " + reading.expectation().text();
         String beside = place.isEmpty() || expected.isEmpty() ? place + expected : place + ", " + expected;

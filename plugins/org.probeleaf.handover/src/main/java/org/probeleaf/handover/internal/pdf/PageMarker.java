@@ -35,19 +35,27 @@ final class PageMarker {
     private static final double LONG_WIRE = 150;
     private static final double NAMES_APART = 190;
     private static final int MOST_NAMES = 4;
+    /** How much better the place for a narrower card must be. */
+    private static final double OTHER_SHAPE = 12;
 
     private final int page;
     private final double unit;
+    private final double line;
     private final JobState state;
     private final Emphasis emphasis;
     private final Annotations annotations;
     private final PageLayout layout;
     private final TypeFace face;
 
-    PageMarker(int page, double unit, JobState state, Emphasis emphasis, Annotations annotations, PageLayout layout,
+    /**
+     * @param unit points that one design point takes on the page
+     * @param line the same for the bands of nets, which should not reach the next wire
+     */
+    PageMarker(int page, double unit, double line, JobState state, Emphasis emphasis, Annotations annotations, PageLayout layout,
             TypeFace face) {
         this.page = page;
         this.unit = unit;
+        this.line = line;
         this.state = state;
         this.emphasis = emphasis;
         this.annotations = annotations;
@@ -96,8 +104,8 @@ final class PageMarker {
                 place(c, c.card(), moved(c));
             } else {
                 Point at = c.mark().at();
-                Card card = c.shapes().stream().min(Comparator.comparingDouble(
-                        s -> layout.cardCost(at, s.width(), s.height()))).orElseThrow();
+                Card card = c.shapes().stream().min(Comparator.comparingDouble(s -> layout.cardCost(at, s.width(),
+                        s.height()) + (s == c.card() ? 0 : OTHER_SHAPE))).orElseThrow();
                 place(c, card, layout.card(at, card.width(), card.height()));
             }
         }
@@ -138,13 +146,13 @@ final class PageMarker {
         List<List<Point>> all = new ArrayList<>(lines);
         all.addAll(ends);
         Box box = all.stream().flatMap(List::stream).map(Box::of).reduce(Box::union).orElseThrow()
-                .grow(BAND * unit);
+                .grow(BAND * line);
         Saying saying = new Saying(Layer.NETS, name("net-" + net.id(), 0), "Traced net",
                 Sayings.of(net, emphasis.title(net), state.netlist()), annotations.now());
         annotations.ink(saying, box, all, tint, canvas -> {
-            canvas.band(all, tint, BAND * unit, BAND_OPACITY);
+            canvas.band(all, tint, BAND * line, BAND_OPACITY);
             // The ends at pins come out darker: here the net stops.
-            canvas.band(ends, tint, BAND * 1.25 * unit, BAND_OPACITY);
+            canvas.band(ends, tint, BAND * 1.25 * line, BAND_OPACITY);
         });
     }
 

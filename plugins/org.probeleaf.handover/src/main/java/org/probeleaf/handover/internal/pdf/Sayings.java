@@ -19,7 +19,7 @@ final class Sayings {
     }
 
     static String of(ReadingMark reading) {
-        StringBuilder b = new StringBuilder(reading.place().text()).append(": ").append(reading.value().text());
+        StringBuilder b = new StringBuilder(reading.place().text()).append(": ").append(reading.shown());
         if (!reading.remark().isEmpty()) {
             b.append("\n").append(reading.remark());
         }

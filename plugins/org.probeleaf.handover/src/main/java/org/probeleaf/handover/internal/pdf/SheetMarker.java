@@ -8,6 +8,8 @@ import java.util.Set;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.probeleaf.drawing.SheetFile;
+import org.probeleaf.drawing.primitive.Drawing;
+import org.probeleaf.drawing.primitive.Text;
 import org.probeleaf.handover.internal.layout.InkMap;
 import org.probeleaf.handover.internal.layout.PageLayout;
 import org.probeleaf.handover.internal.paint.TypeFace;
@@ -23,6 +25,9 @@ public final class SheetMarker {
     private static final double SMALLEST_UNIT = 0.6;
     /** Marks are kept a little smaller than their design, so that a full sheet has room for them. */
     private static final double DENSITY = 0.88;
+    /** Size of the letters of a card in units: where the sheet's own are smaller, so are the marks, within reason. */
+    private static final double LETTERS = 6;
+    private static final double LEAST_SHARE = 0.76;
     /** Most pixels of the rendering that tells where ink is, along the longer side. */
     private static final double INK_PIXELS = 1800;
 
@@ -60,13 +65,22 @@ public final class SheetMarker {
             PageFrame frame = new PageFrame(pdf);
             double w = frame.width();
             double h = frame.height();
-            double unit = Math.max(SMALLEST_UNIT, Math.sqrt(w * h / DESIGN_AREA) * DENSITY);
+            double lettering = lettering(file.draw(i + 1));
+            double usual = Math.max(SMALLEST_UNIT, Math.sqrt(w * h / DESIGN_AREA) * DENSITY);
+            double unit = Math.max(usual * LEAST_SHARE, Math.min(usual, lettering));
+            double line = Math.max(unit * 0.6, Math.min(unit, lettering));
             double scale = Math.min(1, INK_PIXELS / Math.max(w, h));
             InkMap ink = InkMap.of(file.render(i + 1, scale, new Box(0, 0, w, h)), scale);
             Annotations annotations = new Annotations(document, pdf, frame, layers, face, signature);
-            new PageMarker(page, unit, state, emphasis, annotations, new PageLayout(ink, w, h, unit), face)
+            new PageMarker(page, unit, line, state, emphasis, annotations, new PageLayout(ink, w, h, unit), face)
                     .mark(new LegendMaker(state, emphasis, signature, face, unit));
         }
+    }
+
+    /** The unit that the larger of the sheet's own letters call for, or a very large one where it has none. */
+    private static double lettering(Drawing drawing) {
+        double[] sizes = drawing.texts().stream().filter(Text::visible).mapToDouble(Text::size).sorted().toArray();
+        return sizes.length == 0 ? Double.MAX_VALUE : sizes[sizes.length * 3 / 4] / LETTERS;
     }
 
     private boolean wanted(int page) {
