@@ -28,7 +28,8 @@ public final class JobFiles {
     }
 
     /**
-     * The job file for a sheet: beside it, or in the person's folder where that place cannot be written. A job that is
+     * The job file for a sheet: beside it, or in the person's folder where that place cannot be written or is the
+     * program's own (the example). A job that is
      * there already is taken where it holds this sheet; else a free name is found.
      *
      * @param sheet the sheet file
@@ -36,7 +37,7 @@ public final class JobFiles {
      */
     static Path forSheet(Path sheet, byte[] bytes) {
         Path folder = sheet.toAbsolutePath().getParent();
-        if (!Files.isWritable(folder)) {
+        if (!Files.isWritable(folder) || isOurs(folder)) {
             folder = Path.of(System.getProperty("user.home"), "Probeleaf");
         }
         String name = sheet.getFileName().toString().replaceFirst("\\.[^.]{1,5}$", "");
@@ -46,6 +47,12 @@ public final class JobFiles {
             file = folder.resolve(name + " " + i + ENDING);
         }
         return file;
+    }
+
+    /** Whether a folder is of the program itself, which an update replaces: no place for a person's work. */
+    private static boolean isOurs(Path folder) {
+        String home = System.getProperty("probeleaf.home");
+        return home != null && folder.startsWith(Path.of(home).toAbsolutePath().normalize());
     }
 
     private static boolean holds(Path file, String sha) {

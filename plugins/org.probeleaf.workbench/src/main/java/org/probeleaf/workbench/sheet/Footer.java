@@ -124,7 +124,8 @@ final class Footer {
 
     private void showWords() {
         if (!words.isDisposed()) {
-            String text = session.facts().map(this::text).orElse("Opening\u2026").replace("&", "&&");
+            String none = session.trouble().isPresent() ? "" : "Opening\u2026";
+            String text = session.facts().map(this::text).orElse(none).replace("&", "&&");
             if (!text.equals(words.getText())) {
                 words.setText(text);
             }

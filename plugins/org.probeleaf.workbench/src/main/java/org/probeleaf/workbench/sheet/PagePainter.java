@@ -42,12 +42,7 @@ final class PagePainter {
         int side = (int) Math.round(TileKey.SIDE / device);
         int x = frame.x() + key.col() * side;
         int y = frame.y() + key.row() * side;
-        if (device == 1) {
-            gc.drawImage(image, x, y);
-        } else {
-            Rectangle b = image.getBounds();
-            gc.drawImage(image, 0, 0, b.width, b.height, x, y, side, side);
-        }
+        gc.drawImage(image, x, y);
     }
 
     /** Fills the place of a missing tile from tiles of another zoom, or from the overview. */

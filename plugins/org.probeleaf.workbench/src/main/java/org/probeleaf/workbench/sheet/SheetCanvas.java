@@ -45,7 +45,7 @@ public final class SheetCanvas extends Canvas {
     SheetCanvas(Composite parent, SheetSession session) {
         super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND);
         this.session = session;
-        this.tiles = new TileStore(getDisplay(), this::tilesReady);
+        this.tiles = new TileStore(getDisplay(), getMonitor().getZoom(), this::tilesReady);
         this.painter = new SheetPainter(session, tiles, new Look(this), getMonitor().getZoom() / 100.0);
         addPaintListener(this::paint);
         addListener(SWT.Resize, e -> resized());

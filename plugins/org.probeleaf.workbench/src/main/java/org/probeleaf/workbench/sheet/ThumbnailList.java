@@ -37,7 +37,7 @@ public final class ThumbnailList extends Canvas {
         super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND | SWT.V_SCROLL);
         look = new Look(this);
         nets = new NetPainter(look);
-        tiles = new TileStore(getDisplay(), () -> {
+        tiles = new TileStore(getDisplay(), getMonitor().getZoom(), () -> {
             if (!isDisposed()) {
                 redraw();
             }

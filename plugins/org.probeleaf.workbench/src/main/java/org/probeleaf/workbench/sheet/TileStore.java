@@ -13,6 +13,7 @@ import java.util.Set;
 
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.ImageDataProvider;
 import org.eclipse.swt.widgets.Display;
 import org.probeleaf.drawing.PagePicture;
 import org.probeleaf.drawing.Raster;
@@ -43,6 +44,7 @@ final class TileStore {
     }
 
     private final Display display;
+    private final int deviceZoom;
     private final Runnable ready;
     private final Map<TileKey, Tile> tiles = new LinkedHashMap<>(64, 0.75f, true);
     private final Map<Integer, Tile> overviews = new LinkedHashMap<>(16, 0.75f, true);
@@ -55,9 +57,13 @@ final class TileStore {
     private boolean disposed;
     private boolean told;
 
-    /** @param ready called on the display thread when something new can be shown */
-    TileStore(Display display, Runnable ready) {
+    /**
+     * @param deviceZoom per cent: device pixels per hundred logical ones
+     * @param ready      called on the display thread when something new can be shown
+     */
+    TileStore(Display display, int deviceZoom, Runnable ready) {
         this.display = display;
+        this.deviceZoom = deviceZoom;
         this.ready = ready;
         for (int i = 0; i < 2; i++) {
             Thread t = new Thread(this::work, "sheet tiles " + (i + 1));
@@ -233,8 +239,16 @@ final class TileStore {
         }
     }
 
+    /** The pixels are those of the screen: on a dense one they must not be taken for larger ones and stretched. */
     private Image image(ImageData data) {
-        return data == null || display.isDisposed() ? null : new Image(display, data);
+        if (data == null || display.isDisposed()) {
+            return null;
+        }
+        if (deviceZoom == 100) {
+            return new Image(display, data);
+        }
+        return new Image(display, (ImageDataProvider) zoom -> zoom == deviceZoom ? data
+                : data.scaledTo(Math.max(1, data.width * zoom / deviceZoom), Math.max(1, data.height * zoom / deviceZoom)));
     }
 
     /** Several tiles that get ready together are told of once. */
