@@ -42,7 +42,7 @@ final class StyleRoles {
         }
         List<int[]> junctions = junctions(segments, styles, dots, reach, pitch);
         if (!chooseByDots(junctions, open)) {
-            chooseByLength(longInk, straight, other, styles, open);
+            chooseByLength(aloof(longInk, segments, reach), straight, other, styles, open);
         }
         findBuses(segments, styles, open, reach);
     }
@@ -72,6 +72,33 @@ final class StyleRoles {
             left.removeIf(j -> j[chosen] > 0);
         }
         return found;
+    }
+
+    /**
+     * Each style's ink weighed by the share of its lines that keep off closed outlines: leads end on the symbols they
+     * belong to, wires end on leads.
+     */
+    private static double[] aloof(double[] ink, List<Segment> segments, double reach) {
+        SpatialIndex<Segment> closed = new SpatialIndex<>(
+                segments.stream().filter(s -> s.shape() == Shape.CLOSED).toList(), Segment::box);
+        int[] lines = new int[ink.length];
+        int[] leads = new int[ink.length];
+        for (Segment s : segments) {
+            if (s.shape() == Shape.LINE && s.upright()) {
+                lines[s.style()]++;
+                boolean ends = onAny(s.a(), closed, reach) || onAny(s.b(), closed, reach);
+                leads[s.style()] += ends ? 1 : 0;
+            }
+        }
+        double[] weighed = ink.clone();
+        for (int i = 0; i < ink.length; i++) {
+            weighed[i] *= 1 - 0.9 * leads[i] / Math.max(1, lines[i]);
+        }
+        return weighed;
+    }
+
+    private static boolean onAny(Point end, SpatialIndex<Segment> index, double reach) {
+        return index.near(end, reach).stream().anyMatch(t -> t.distance(end) <= reach);
     }
 
     /**

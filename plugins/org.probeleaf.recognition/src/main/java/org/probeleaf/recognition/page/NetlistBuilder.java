@@ -34,6 +34,7 @@ public final class NetlistBuilder {
 
     private static final double SURE = 0.98;
     private static final double DOUBTED = 0.6;
+    private static final double LONGEST_STUB = 3.5;
 
     private final List<PageReading> pages;
     private final Nodes nodes;
@@ -50,6 +51,8 @@ public final class NetlistBuilder {
         final TreeSet<Integer> onPages = new TreeSet<>();
         int pins;
         int wireCount;
+        /** Length of its lines in pitches. */
+        double length;
         boolean doubted;
         String id;
     }
@@ -99,6 +102,7 @@ public final class NetlistBuilder {
             Draft net = draft(p, s);
             net.onPages.add(number);
             net.wireCount += page.conductors().isWire(s) ? 1 : 0;
+            net.length += segments.get(s).length() / page.ink().pitch();
             net.wires.add(new Wire(number, List.of(segments.get(s).a(), segments.get(s).b())));
         }
         for (Point junction : page.conductors().junctions()) {
@@ -164,9 +168,10 @@ public final class NetlistBuilder {
         return nets;
     }
 
-    /** A lead without a wire, a name or a second pin is a pin drawn unconnected, not a net. */
+    /** A lead or a stub no longer than one, without a name or a second pin, is a pin drawn unconnected, not a net. */
     private static boolean isNet(Draft d) {
-        return d.wireCount > 0 || d.pins > 1 || !d.labels.isEmpty() && d.pins > 0;
+        boolean stub = d.pins == 1 && d.labels.isEmpty() && d.length < LONGEST_STUB;
+        return !stub && (d.wireCount > 0 || d.pins > 1 || !d.labels.isEmpty() && d.pins > 0);
     }
 
     /** A supply's name wins, then the name printed most often, then the shortest. */
