@@ -14,6 +14,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -35,6 +36,8 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDStream;
+import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentGroup;
+import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
@@ -176,6 +179,41 @@ class MarkedSheetTest {
             int dark = shown.getRGB(shown.getWidth() / 3, shown.getHeight() / 2) & 255;
             int light = shown.getRGB(shown.getWidth() / 2, shown.getHeight() / 2) & 255;
             assertTrue(dark < light, dark + " " + light);
+        }
+    }
+
+    @Test
+    void write_sheetThatHadToBeRepaired_marksAreIn() throws IOException {
+        byte[] whole = Sheets.make(new Sheets.Form(0, 0, null, false));
+        String text = new String(whole, StandardCharsets.ISO_8859_1).replaceFirst("startxref\\s+\\d+", "startxref\n7");
+        byte[] bent = text.getBytes(StandardCharsets.ISO_8859_1);
+        byte[] marked = Marked.mark(bent, null, folder);
+        assertSameContent(bent, marked, null);
+        assertSamePixels(bent, marked, null);
+        PdfReader reader = new PdfReader(marked);
+        assertEquals(9, annotations(reader, 1).size());
+        reader.close();
+    }
+
+    @Test
+    void write_sheetWithLayers_itsOwnStayAsTheyAre() throws IOException {
+        byte[] original;
+        try (PDDocument document = Loader.loadPDF(Sheets.make(new Sheets.Form(0, 0, null, false)))) {
+            PDOptionalContentProperties layers = new PDOptionalContentProperties();
+            layers.addGroup(new PDOptionalContentGroup("Copper"));
+            layers.setGroupEnabled("Copper", false);
+            document.getDocumentCatalog().setOCProperties(layers);
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            document.save(out);
+            original = out.toByteArray();
+        }
+        byte[] marked = Marked.mark(original, null, folder);
+        try (PDDocument document = Loader.loadPDF(marked)) {
+            PDOptionalContentProperties layers = document.getDocumentCatalog().getOCProperties();
+            assertEquals(List.of("Copper", "Marks: traced nets", "Marks: net names", "Marks: readings",
+                    "Marks: notes", "Marks: legend"), List.of(layers.getGroupNames()));
+            assertFalse(layers.isGroupEnabled("Copper"));
+            assertTrue(layers.isGroupEnabled("Marks: readings"));
         }
     }
 

@@ -234,9 +234,24 @@ public final class Job implements AutoCloseable {
             now = state;
         }
         if (words.isPresent()) {
-            listeners.forEach(l -> l.jobChanged(now));
+            tell(now);
         }
         return words;
+    }
+
+    /** Tells every listener; what the first failing one threw goes on to the caller when all have heard. */
+    private void tell(JobState now) {
+        RuntimeException failure = null;
+        for (JobListener listener : listeners) {
+            try {
+                listener.jobChanged(now);
+            } catch (RuntimeException e) {
+                failure = failure == null ? e : failure;
+            }
+        }
+        if (failure != null) {
+            throw failure;
+        }
     }
 
     /**

@@ -14,7 +14,7 @@ import org.probeleaf.schematic.quantity.QuantityKind;
 final class ExpectationParser {
 
     private static final Pattern RANGE = Pattern.compile("(.+?)\\s*(?:\\.\\.\\.?|\u2026)\\s*(.+)");
-    private static final Pattern TOLERANCE = Pattern.compile("(.+?)\\s*(?:\u00b1|\\+/?-)\\s*(.+)");
+    private static final Pattern TOLERANCE = Pattern.compile("(.+?)\\s*\u00b1\\s*(.+)");
     private static final Pattern PERCENT = Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s*%");
     private static final Pattern BARE = Pattern.compile("[-+\u2212]?[\\d.,]+");
 
@@ -22,7 +22,7 @@ final class ExpectationParser {
     }
 
     static Expectation parse(String text) {
-        String t = text.strip();
+        String t = text.strip().replaceFirst("\\s*\\+/?-\\s*", "\u00b1");
         Optional<LogicFamily> family = LogicFamily.named(t);
         if (family.isPresent()) {
             return new FamilyLevels(family.get());

@@ -137,7 +137,12 @@ public final class PageLayout {
     }
 
     private boolean overlapsTaken(Box box) {
-        return taken.stream().anyMatch(box::intersects);
+        for (Box other : taken) {
+            if (box.intersects(other)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Box inside(Box box) {
@@ -223,18 +228,23 @@ public final class PageLayout {
         for (double x = page.x0(); x + width <= page.x1(); x += step) {
             for (double y = page.y0(); y + height <= page.y1(); y += step) {
                 Box box = new Box(x, y, x + width, y + height);
-                double cost = legendCost(box);
+                double cost = legendCost(box, best.cost());
                 best = cost < best.cost() ? new Priced(box, cost) : best;
             }
         }
         return best;
     }
 
-    private double legendCost(Box box) {
+    /** What a place for the legend costs, or something no less than {@code least} where it costs that much. */
+    private double legendCost(Box box, double least) {
         double edge = Math.min(Math.min(box.x0() - page.x0(), page.x1() - box.x1()),
                 Math.min(box.y0() - page.y0(), page.y1() - box.y1()));
-        return inkCost(box.grow(3 * unit)) + edge / unit * 0.05
-                + (overlapsTaken(box.grow(3 * unit)) ? 1e6 : 0)
+        Box wide = box.grow(3 * unit);
+        double cost = edge / unit * 0.05 + inkCost(wide);
+        if (cost >= least) {
+            return cost;
+        }
+        return cost + (overlapsTaken(wide) ? 1e6 : 0)
                 + (leaders.stream().anyMatch(l -> l.enters(box)) ? 1e5 : 0)
                 + (hidesNothing(box) ? 0 : 1e4);
     }

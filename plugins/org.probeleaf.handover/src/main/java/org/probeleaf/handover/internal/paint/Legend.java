@@ -17,6 +17,7 @@ public final class Legend {
 
     private static final double SYMBOL = 19;
     private static final double WIDEST = 128;
+    private static final double WIDEST_HEAD = 170;
     private static final double ITEM = 6.4;
 
     /** Paints a symbol round a middle. */
@@ -154,7 +155,7 @@ public final class Legend {
                 sum += columnWidth(c, columns) + (c == 0 ? 0 : GUTTER * unit);
             }
             double head = legend.under.stream().mapToDouble(l -> legend.face.width(l, 5.8 * unit)).max().orElse(0);
-            return Math.max(sum, Math.max(96 * unit, Math.min(WIDEST * unit, head)));
+            return Math.max(sum, Math.max(96 * unit, Math.min(WIDEST_HEAD * unit, head)));
         }
 
         private void head(double inner) {
