@@ -47,17 +47,20 @@ final class DesignatorMatcher {
         this.pool = pool;
     }
 
-    /** The designator text of each body that has one, by id of the body. */
-    Map<Integer, Text> match(Set<Integer> candidates) {
+    /** Names the symbols with two pins or more; returns the designator texts by id of the body, which grow later. */
+    Map<Integer, Text> matchParts(Set<Integer> candidates) {
         judgeStyles();
-        List<Body> able = bodies.stream().filter(b -> candidates.contains(b.id())).toList();
-        List<Body> parts = able.stream().filter(b -> pinCount.getOrDefault(b.id(), 0) > 1).toList();
-        List<Body> rest = able.stream().filter(b -> pinCount.getOrDefault(b.id(), 0) == 1).toList();
-        // A symbol with one pin is more often a supply than a part: it comes last.
+        List<Body> parts = bodies.stream().filter(b -> candidates.contains(b.id()) && pinCount.get(b.id()) > 1)
+                .toList();
         matchAmong(parts, false);
-        matchAmong(rest, true);
-        matchUnusualNames(able);
+        matchUnusualNames(parts);
         return chosen;
+    }
+
+    /** Names symbols with one pin, such as test points, with known classes of part only. */
+    void matchSinglePins(Set<Integer> candidates, Set<Integer> spoken) {
+        matchAmong(bodies.stream().filter(b -> candidates.contains(b.id()) && pinCount.get(b.id()) == 1
+                && !spoken.contains(b.id())).toList(), true);
     }
 
     private void matchAmong(List<Body> able, boolean knownClassOnly) {
@@ -205,8 +208,13 @@ final class DesignatorMatcher {
         }
     }
 
-    /** Of two words at a symbol the upper, else the left one, is its name; the other is its value. */
+    /** Of two words at a symbol the upper, else the left one, is its name, unless it is full of digits like a type. */
     private static double rank(Text t, Body b) {
+        long digits = t.text().chars().filter(Character::isDigit).count();
+        return digits * 1.1 + place(t, b);
+    }
+
+    private static double place(Text t, Body b) {
         return t.box().centre().y() < b.box().y0() ? 0 : t.box().centre().x() < b.box().x0() ? 1
                 : t.box().centre().x() > b.box().x1() ? 2 : 3;
     }

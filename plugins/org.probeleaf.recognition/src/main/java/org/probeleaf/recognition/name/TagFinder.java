@@ -36,6 +36,10 @@ final class TagFinder {
     /** A name with a range of members, which names a bus: {@code D[0..7]}, {@code A[15:0]}. */
     private static final Pattern BUS_NAME = Pattern.compile("[\\[(<{]\\d+(?:\\.\\.|:|-)\\d+[\\])>}]");
 
+    /** Names that only supplies have. */
+    private static final Pattern SUPPLY = Pattern.compile(
+            "(?i).*GND.*|V(CC|DD|SS|EE|BB|PP|BAT|BUS|IN|REF)[A-Z0-9_]*|[+-]?\\d+(\\.\\d+)?V\\d*.*|[AD]?V(CC|DD|SS)|0");
+
     private final PageInk page;
     private final Conductors conductors;
     private final List<Body> bodies;
@@ -161,10 +165,14 @@ final class TagFinder {
         return slanting > 0;
     }
 
-    /** Names supply symbols: small bodies met by one conductor that bear no designator. Returns their ids. */
-    Set<Integer> findSupplies(List<Contact> contacts, Set<Integer> spoken) {
+    /**
+     * Names supply symbols: small bodies met by one conductor that bear no designator. Returns their ids.
+     *
+     * @param knownOnly whether to look for well-known supply names only
+     */
+    Set<Integer> findSupplies(List<Contact> contacts, Set<Integer> spoken, boolean knownOnly) {
         Set<Integer> supplies = new HashSet<>();
-        List<Contact> open = contacts.stream().filter(c -> !spoken.contains(c.body())).toList();
+        List<Contact> open = withoutTouches(contacts.stream().filter(c -> !spoken.contains(c.body())).toList());
         for (Contact c : open) {
             Body b = bodies.get(c.body());
             boolean alone = open.stream().filter(o -> o.body() == b.id())
@@ -173,7 +181,7 @@ final class TagFinder {
             if (!alone || b.box().width() > limit || b.box().height() > limit || supplies.contains(b.id())) {
                 continue;
             }
-            Text t = supplyText(c, b);
+            Text t = supplyText(c, b, knownOnly);
             if (t != null) {
                 supplies.add(b.id());
                 add(t.text(), c.segment(), c.inner(), LabelKind.POWER);
@@ -182,7 +190,14 @@ final class TagFinder {
         return supplies;
     }
 
-    private Text supplyText(Contact c, Body b) {
+    /** Where a lead leads to a symbol, a wire whose end happens to touch it does not belong to it. */
+    private List<Contact> withoutTouches(List<Contact> contacts) {
+        Set<Integer> led = new HashSet<>();
+        contacts.stream().filter(c -> !conductors.isWire(c.segment())).forEach(c -> led.add(c.body()));
+        return contacts.stream().filter(c -> !conductors.isWire(c.segment()) || !led.contains(c.body())).toList();
+    }
+
+    private Text supplyText(Contact c, Body b, boolean knownOnly) {
         Segment s = conductors.segments().get(c.segment());
         Axis axis = Axis.towards(s.fartherEnd(c.inner()), c.inner()).at(c.inner());
         Text best = null;
@@ -190,7 +205,7 @@ final class TagFinder {
         for (Text t : pool.freeIn(b.box().grow(1.7 * page.pitch()))) {
             boolean behind = axis.farthest(t.box()) < -0.2 * page.pitch();
             double d = b.box().distance(t.box()) + (behind ? page.pitch() : 0);
-            if (isName(t.text()) && d < least) {
+            if (isName(t.text()) && d < least && (!knownOnly || SUPPLY.matcher(t.text()).matches())) {
                 best = t;
                 least = d;
             }

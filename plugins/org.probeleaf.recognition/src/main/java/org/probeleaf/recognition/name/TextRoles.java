@@ -16,7 +16,7 @@ import org.probeleaf.recognition.wiring.Contact;
 
 /**
  * Gives every text of a page its role, in this order: names in flags; numbers on pins; designators; names of pins
- * inside bodies; values; names at supply symbols; labels on lines. What a step takes is gone for the next.
+ * inside bodies; names at supply symbols; values; labels on lines. What a step takes is gone for the next.
  */
 public final class TextRoles {
 
@@ -34,14 +34,18 @@ public final class TextRoles {
         pins.forEach(c -> pinCount.merge(c.body(), 1, Integer::sum));
         // A supply symbol has one pin and no number; the figure beside it is its name.
         pinTexts.findNumbers(pins.stream().filter(c -> pinCount.get(c.body()) > 1).toList());
-        Set<Integer> candidates = new HashSet<>(pinCount.keySet());
-        Map<Integer, Text> designators = new DesignatorMatcher(page, bodies, pinCount, pool).match(candidates);
-        List<Contact> named = pins.stream().filter(c -> designators.containsKey(c.body())).toList();
-        pinTexts.findNames(named);
-        Map<Integer, String> values = new ValueFinder(page, bodies, pool).find(designators);
+        DesignatorMatcher matcher = new DesignatorMatcher(page, bodies, pinCount, pool);
+        Map<Integer, Text> designators = matcher.matchParts(pinCount.keySet());
         Set<Integer> spoken = new HashSet<>(designators.keySet());
         spoken.addAll(flags);
-        tagFinder.findSupplies(contacts, spoken);
+        // A symbol with one pin beside a supply's name is a supply, whatever designator stands near it.
+        spoken.addAll(tagFinder.findSupplies(contacts, spoken, true));
+        matcher.matchSinglePins(pinCount.keySet(), spoken);
+        spoken.addAll(designators.keySet());
+        List<Contact> named = pins.stream().filter(c -> designators.containsKey(c.body())).toList();
+        pinTexts.findNames(named);
+        tagFinder.findSupplies(contacts, spoken, false);
+        Map<Integer, String> values = new ValueFinder(page, bodies, pool).find(designators);
         tagFinder.findLabels();
         Map<Contact, String> numbers = new HashMap<>();
         Map<Contact, String> names = new HashMap<>();

@@ -158,12 +158,20 @@ final class LeadSorter {
         if (s.length() > 6 * page.pitch()) {
             return false;
         }
+        boolean central = isMetInTheMiddle(s, line);
         for (Point end : new Point[] {s.a(), s.b()}) {
-            if (meets(end, line, s) || meets(end, solid, s) || meets(end, wire, s)) {
+            if (meets(end, line, s) || meets(end, solid, s) || !central && meets(end, wire, s)) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** Whether a line across ends on the middle of this one, as a lead does on a plate or a bar. */
+    private boolean isMetInTheMiddle(Segment s, SpatialIndex<Segment> line) {
+        Point middle = new Point((s.a().x() + s.b().x()) / 2, (s.a().y() + s.b().y()) / 2);
+        return line.near(middle, reach).stream().anyMatch(t -> t.horizontal() != s.horizontal()
+                && t.nearerEnd(middle).distance(middle) <= reach);
     }
 
     /** Whether one end is free and the other meets a line across: a plate that its lead meets at the end, a gate. */
