@@ -70,6 +70,17 @@ final class Marked {
                 .withPasswords(java.util.Collections.singletonList(password));
     }
 
+    /** Marks a sheet up without hazards, which would put a legend on every page. */
+    static byte[] markFirstPage(byte[] sheet, Path folder) throws IOException {
+        JobState s;
+        try (SheetFile file = SheetFile.open(sheet, "board.pdf", null)) {
+            s = state(file.pageCount());
+        }
+        JobState calm = new JobState(s.details().withHazards(List.of()), s.sheets(), s.netlist(), s.labels(), s.notes(),
+                s.readings(), s.log(), null, null, 1);
+        return Files.readAllBytes(MarkedSheet.write(calm, List.of(sheet), options(null), folder).get(0));
+    }
+
     /** Marks a sheet up and gives the bytes. */
     static byte[] mark(byte[] sheet, String password, Path folder) throws IOException {
         int pages;

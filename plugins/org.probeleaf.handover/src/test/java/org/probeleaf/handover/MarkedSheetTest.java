@@ -13,11 +13,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -26,19 +24,14 @@ import java.util.stream.Stream;
 
 import javax.imageio.ImageIO;
 
-import com.lowagie.text.pdf.PdfArray;
 import com.lowagie.text.pdf.PdfDictionary;
 import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfReader;
-import com.lowagie.text.pdf.PdfString;
 
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentGroup;
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
-import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -63,7 +56,7 @@ class MarkedSheetTest {
     void write_annotationsHidden_samePixels(Sheets.Form form) throws IOException {
         byte[] original = Sheets.make(form);
         byte[] marked = Marked.mark(original, form.password(), folder);
-        assertSamePixels(original, marked, form.password());
+        Pdfs.assertSamePixels(original, marked, form.password(), 1);
     }
 
     @ParameterizedTest
@@ -71,7 +64,7 @@ class MarkedSheetTest {
     void write_anySheet_contentStreamsUntouched(Sheets.Form form) throws IOException {
         byte[] original = Sheets.make(form);
         byte[] marked = Marked.mark(original, form.password(), folder);
-        assertSameContent(original, marked, form.password());
+        Pdfs.assertSameContent(original, marked, form.password());
     }
 
     @Test
@@ -92,16 +85,16 @@ class MarkedSheetTest {
     @MethodSource("openForms")
     void write_listedByAnotherLibrary_everyAnnotationIsThere(Sheets.Form form) throws IOException {
         PdfReader reader = new PdfReader(Marked.mark(Sheets.make(form), null, folder));
-        List<PdfDictionary> all = annotations(reader, 1);
-        List<String> subjects = all.stream().map(a -> text(a, new PdfName("Subj"))).sorted().toList();
+        List<PdfDictionary> all = Pdfs.annotations(reader, 1);
+        List<String> subjects = all.stream().map(a -> Pdfs.text(a, new PdfName("Subj"))).sorted().toList();
         assertEquals(List.of("Legend", "Net name", "Note", "Note", "Reading", "Reading", "Reading", "Reading",
                 "Traced net"), subjects);
         Set<String> names = new HashSet<>();
         for (PdfDictionary a : all) {
-            assertEquals("M. Kestrel", text(a, PdfName.T));
-            assertEquals("D:20260301093000Z", text(a, PdfName.M).replace("+00'00'", "Z"));
-            assertFalse(text(a, PdfName.CONTENTS).isBlank());
-            assertTrue(names.add(text(a, PdfName.NM)));
+            assertEquals("M. Kestrel", Pdfs.text(a, PdfName.T));
+            assertEquals("D:20260301093000Z", Pdfs.text(a, PdfName.M).replace("+00'00'", "Z"));
+            assertFalse(Pdfs.text(a, PdfName.CONTENTS).isBlank());
+            assertTrue(names.add(Pdfs.text(a, PdfName.NM)));
             assertEquals(4, a.getAsNumber(PdfName.F).intValue());
             assertNotNull(a.getAsDict(PdfName.AP).getAsStream(PdfName.N));
             assertNotNull(a.getAsDict(new PdfName("OC")).getAsString(PdfName.NAME));
@@ -112,7 +105,7 @@ class MarkedSheetTest {
     @Test
     void write_textOutsideLatin_keptInFull() throws IOException {
         PdfReader reader = new PdfReader(Marked.mark(Sheets.make(new Sheets.Form(0, 0, null, false)), null, folder));
-        List<String> contents = annotations(reader, 1).stream().map(a -> text(a, PdfName.CONTENTS)).toList();
+        List<String> contents = Pdfs.annotations(reader, 1).stream().map(a -> Pdfs.text(a, PdfName.CONTENTS)).toList();
         assertTrue(contents.contains("1@120,150: Leg 21 lifted \u2013 \u03a9 \u00b1 \u00b5 \u0416"), contents.toString());
         assertTrue(contents.stream().anyMatch(c -> c.contains("3.3 k\u03a9") && c.contains("not as expected")),
                 contents.toString());
@@ -126,7 +119,7 @@ class MarkedSheetTest {
         byte[] original = Sheets.make(new Sheets.Form(0, 0, null, false));
         byte[] marked = Marked.mark(original, null, folder);
         try (PDDocument a = Loader.loadPDF(original); PDDocument b = Loader.loadPDF(marked)) {
-            assertNotEquals(Arrays.hashCode(pixels(render(a, 0, true))), Arrays.hashCode(pixels(render(b, 0, true))));
+            assertNotEquals(Arrays.hashCode(Pdfs.pixels(Pdfs.render(a, 0, true))), Arrays.hashCode(Pdfs.pixels(Pdfs.render(b, 0, true))));
         }
     }
 
@@ -146,7 +139,7 @@ class MarkedSheetTest {
     void write_sameJobTwice_sameAnnotationNames() throws IOException {
         byte[] sheet = Sheets.make(new Sheets.Form(0, 0, null, false));
         PdfReader reader = new PdfReader(Marked.mark(sheet, null, folder));
-        assertTrue(annotations(reader, 1).stream().map(a -> text(a, PdfName.NM))
+        assertTrue(Pdfs.annotations(reader, 1).stream().map(a -> Pdfs.text(a, PdfName.NM))
                 .anyMatch("probeleaf-legend-1"::equals));
         reader.close();
         assertEquals(List.of("board-marked.pdf"), names());
@@ -175,7 +168,7 @@ class MarkedSheetTest {
         try (PDDocument document = Loader.loadPDF(marked)) {
             assertEquals(1, document.getNumberOfPages());
             assertEquals(9, document.getPage(0).getAnnotations().size());
-            BufferedImage shown = render(document, 0, false);
+            BufferedImage shown = Pdfs.render(document, 0, false);
             int dark = shown.getRGB(shown.getWidth() / 3, shown.getHeight() / 2) & 255;
             int light = shown.getRGB(shown.getWidth() / 2, shown.getHeight() / 2) & 255;
             assertTrue(dark < light, dark + " " + light);
@@ -188,10 +181,10 @@ class MarkedSheetTest {
         String text = new String(whole, StandardCharsets.ISO_8859_1).replaceFirst("startxref\\s+\\d+", "startxref\n7");
         byte[] bent = text.getBytes(StandardCharsets.ISO_8859_1);
         byte[] marked = Marked.mark(bent, null, folder);
-        assertSameContent(bent, marked, null);
-        assertSamePixels(bent, marked, null);
+        Pdfs.assertSameContent(bent, marked, null);
+        Pdfs.assertSamePixels(bent, marked, null, 1);
         PdfReader reader = new PdfReader(marked);
-        assertEquals(9, annotations(reader, 1).size());
+        assertEquals(9, Pdfs.annotations(reader, 1).size());
         reader.close();
     }
 
@@ -228,70 +221,12 @@ class MarkedSheetTest {
         }
         for (Path sheet : sheets) {
             byte[] original = Files.readAllBytes(sheet);
-            byte[] marked = Marked.mark(original, null, folder);
-            assertSameContent(original, marked, null);
-            assertSamePixels(original, marked, null);
+            byte[] marked = Marked.markFirstPage(original, folder);
+            Pdfs.assertSameContent(original, marked, null);
+            Pdfs.assertSamePixels(original, marked, null, 1);
             PdfReader reader = new PdfReader(marked);
-            assertTrue(annotations(reader, 1).size() >= 9, sheet.toString());
+            assertTrue(Pdfs.annotations(reader, 1).size() >= 9, sheet.toString());
             reader.close();
         }
-    }
-
-    private static List<PdfDictionary> annotations(PdfReader reader, int page) {
-        PdfArray array = reader.getPageN(page).getAsArray(PdfName.ANNOTS);
-        List<PdfDictionary> list = new ArrayList<>();
-        for (int i = 0; array != null && i < array.size(); i++) {
-            list.add(array.getAsDict(i));
-        }
-        return list;
-    }
-
-    private static String text(PdfDictionary d, PdfName key) {
-        PdfString s = d.getAsString(key);
-        return s == null ? "" : s.toUnicodeString();
-    }
-
-    private static void assertSameContent(byte[] original, byte[] marked, String password) throws IOException {
-        try (PDDocument a = open(original, password); PDDocument b = open(marked, password)) {
-            assertEquals(a.getNumberOfPages(), b.getNumberOfPages());
-            for (int i = 0; i < a.getNumberOfPages(); i++) {
-                assertArrayEquals(raw(a.getPage(i)), raw(b.getPage(i)));
-            }
-        }
-    }
-
-    /** The content streams of a page as they lie in the file, still packed. */
-    private static byte[] raw(PDPage page) throws IOException {
-        ByteArrayOutputStream all = new ByteArrayOutputStream();
-        var streams = page.getContentStreams();
-        while (streams.hasNext()) {
-            PDStream stream = streams.next();
-            try (InputStream in = stream.getCOSObject().createRawInputStream()) {
-                all.write(in.readAllBytes());
-            }
-        }
-        return all.toByteArray();
-    }
-
-    private static void assertSamePixels(byte[] original, byte[] marked, String password) throws IOException {
-        try (PDDocument a = open(original, password); PDDocument b = open(marked, password)) {
-            for (int i = 0; i < a.getNumberOfPages(); i++) {
-                assertArrayEquals(pixels(render(a, i, false)), pixels(render(b, i, false)), "page " + (i + 1));
-            }
-        }
-    }
-
-    private static PDDocument open(byte[] bytes, String password) throws IOException {
-        return Loader.loadPDF(bytes, password == null ? "" : password);
-    }
-
-    private static BufferedImage render(PDDocument document, int page, boolean annotations) throws IOException {
-        PDFRenderer renderer = new PDFRenderer(document);
-        renderer.setAnnotationsFilter(a -> annotations);
-        return renderer.renderImage(page, 1);
-    }
-
-    private static int[] pixels(BufferedImage image) {
-        return image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
     }
 }
