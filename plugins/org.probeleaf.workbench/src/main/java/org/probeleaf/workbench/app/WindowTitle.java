@@ -4,6 +4,8 @@ package org.probeleaf.workbench.app;
 
 import java.nio.file.Path;
 
+import org.eclipse.e4.core.services.events.IEventBroker;
+import org.eclipse.e4.ui.workbench.UIEvents;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.commands.ICommandService;
@@ -42,6 +44,11 @@ final class WindowTitle implements SessionListener {
     }
 
     @Override
+    public void selectionChanged() {
+        show();
+    }
+
+    @Override
     public void statusChanged() {
         show();
     }
@@ -50,6 +57,11 @@ final class WindowTitle implements SessionListener {
         configurer.setTitle(session == null ? "Probeleaf" : title() + " \u2013 Probeleaf");
         IWorkbenchWindow window = configurer.getWindow();
         ICommandService commands = window.getService(ICommandService.class);
+        IEventBroker events = window.getService(IEventBroker.class);
+        if (events != null) {
+            // Tool items look again whether they can be used.
+            events.post(UIEvents.REQUEST_ENABLEMENT_UPDATE_TOPIC, UIEvents.ALL_ELEMENT_ID);
+        }
         if (commands != null) {
             commands.refreshElements("org.eclipse.ui.edit.undo", null);
             commands.refreshElements("org.eclipse.ui.edit.redo", null);

@@ -16,6 +16,7 @@ enum SheetAction {
     ZOOM_OUT(e -> e.canvas().zoom(Math.sqrt(0.5))),
     NEXT_SHEET(e -> e.canvas().showPage(e.canvas().currentPage() + 1)),
     PREVIOUS_SHEET(e -> e.canvas().showPage(e.canvas().currentPage() - 1)),
+    BACK(e -> e.canvas().back()),
     SINGLE(e -> e.canvas().setSingle(!e.canvas().single())),
     FIND(SheetEditor::find),
     KEYS(SheetEditor::toggleKeys),

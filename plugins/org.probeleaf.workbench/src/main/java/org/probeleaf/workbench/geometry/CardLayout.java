@@ -16,7 +16,7 @@ import org.probeleaf.schematic.geometry.Point;
 public final class CardLayout {
 
     private static final double[] DISTANCES = {14, 26, 42, 62, 86, 115, 150, 195, 250};
-    private static final double INK = 900;
+    private static final double INK = 650;
     private static final double OVERLAP = 4000;
     private static final double OUTSIDE = 3000;
 

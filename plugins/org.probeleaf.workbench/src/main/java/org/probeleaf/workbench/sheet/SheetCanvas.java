@@ -2,7 +2,9 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.workbench.sheet;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -27,6 +29,7 @@ import org.probeleaf.workbench.session.SheetSession;
 public final class SheetCanvas extends Canvas {
 
     private static final int MARGIN = 18;
+    private static final int MOST_BACK = 50;
 
     private final SheetSession session;
     private final TileStore tiles;
@@ -39,6 +42,7 @@ public final class SheetCanvas extends Canvas {
     private int singlePage = 1;
     /** What to fit once the size of the canvas is known: 0 nothing, 1 the page. */
     private boolean fitPending = true;
+    private final Deque<Viewport> before = new ArrayDeque<>();
     private List<FindHit> hits = List.of();
     private int hit = -1;
 
@@ -82,11 +86,13 @@ public final class SheetCanvas extends Canvas {
 
         @Override
         public void showPage(int page) {
+            remember();
             SheetCanvas.this.showPage(page);
         }
 
         @Override
         public void reveal(int page, Box box) {
+            remember();
             showBox(page, box);
         }
     }
@@ -150,6 +156,23 @@ public final class SheetCanvas extends Canvas {
         redraw();
         session.setCurrentPage(currentPage());
         viewListeners.forEach(Runnable::run);
+    }
+
+    /** Keeps the view for {@link #back}. */
+    private void remember() {
+        if (pageCount() > 0 && !view.equals(before.peek())) {
+            before.push(view);
+        }
+        if (before.size() > MOST_BACK) {
+            before.removeLast();
+        }
+    }
+
+    /** Returns to what was in sight before the last jump. */
+    public void back() {
+        if (!before.isEmpty()) {
+            setView(before.pop());
+        }
     }
 
     /** Tells {@code listener} when another part of the sheets is in sight. */

@@ -15,6 +15,7 @@ import org.probeleaf.schematic.geometry.Box;
 import org.probeleaf.schematic.geometry.Point;
 import org.probeleaf.schematic.netlist.Part;
 import org.probeleaf.schematic.netlist.PartUnit;
+import org.probeleaf.trace.TracedPin;
 import org.probeleaf.workbench.geometry.PageFrame;
 import org.probeleaf.workbench.session.Facts;
 import org.probeleaf.workbench.session.Selection;
@@ -84,8 +85,11 @@ final class SheetMouse {
         if (e.button != 1) {
             return;
         }
+        Optional<TracedPin> tab = canvas.painter().tabs().at(e.x, e.y);
         Optional<Mark> mark = canvas.painter().cards().at(e.x, e.y);
-        if (mark.isPresent()) {
+        if (tab.isPresent()) {
+            go(tab.get());
+        } else if (mark.isPresent()) {
             card = mark.get();
             cardBox = canvas.painter().cards().boxAt(e.x, e.y).orElse(null);
             cardMoved = false;
@@ -93,6 +97,11 @@ final class SheetMouse {
         } else {
             canvas.frameAt(e.x, e.y).ifPresent(f -> session.select(under(f, e.x, e.y)));
         }
+    }
+
+    private void go(TracedPin pin) {
+        session.select(Selection.pin(pin.part(), pin.pin(), session.selectedNet().orElse(null)));
+        session.reveal(pin.pin().page(), Box.of(pin.pin().at()).grow(40));
     }
 
     private Selection placeOf(Mark mark) {
@@ -131,12 +140,13 @@ final class SheetMouse {
             dragCard(e);
             return;
         }
+        boolean tab = canvas.painter().tabs().at(e.x, e.y).isPresent();
         Optional<Mark> mark = canvas.painter().cards().at(e.x, e.y);
-        Optional<PageFrame> frame = mark.isPresent() ? Optional.empty() : canvas.frameAt(e.x, e.y);
+        Optional<PageFrame> frame = tab || mark.isPresent() ? Optional.empty() : canvas.frameAt(e.x, e.y);
         Selection hit = frame.flatMap(f -> session.facts()
                 .map(k -> k.at(f.page(), f.toPage(e.x, e.y), reach(f)))).orElse(null);
         session.setHover(hit == null ? null : hit.net());
-        canvas.setCursor(mark.isPresent() || hit != null && (hit.net() != null || hit.pin() != null) ? hand : null);
+        canvas.setCursor(tab || mark.isPresent() || hit != null && (hit.net() != null || hit.pin() != null) ? hand : null);
     }
 
     private void dragCard(Event e) {

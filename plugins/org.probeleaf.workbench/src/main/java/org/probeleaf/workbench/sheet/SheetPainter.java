@@ -12,6 +12,7 @@ import org.probeleaf.schematic.geometry.Box;
 import org.probeleaf.schematic.geometry.Point;
 import org.probeleaf.schematic.netlist.Net;
 import org.probeleaf.schematic.netlist.PartUnit;
+import org.probeleaf.trace.TracedPin;
 import org.probeleaf.workbench.geometry.PageFrame;
 import org.probeleaf.workbench.geometry.TileKey;
 import org.probeleaf.workbench.look.Look;
@@ -30,6 +31,7 @@ final class SheetPainter {
     private final PagePainter pages;
     private final NetPainter nets;
     private final CardLayer cards;
+    private final EdgeTabs tabs;
 
     SheetPainter(SheetSession session, TileStore tiles, Look look, double device) {
         this.session = session;
@@ -39,6 +41,11 @@ final class SheetPainter {
         this.pages = new PagePainter(tiles, device);
         this.nets = new NetPainter(look);
         this.cards = new CardLayer(look);
+        this.tabs = new EdgeTabs(look, nets);
+    }
+
+    EdgeTabs tabs() {
+        return tabs;
     }
 
     CardLayer cards() {
@@ -65,8 +72,18 @@ final class SheetPainter {
             for (PageFrame frame : frames) {
                 over(gc, frame, facts);
             }
+            tabs.clear();
+            session.selectedNet().ifPresent(net -> tabs.paint(gc, canvas, elsewhere(facts, net, frames, canvas)));
         });
         return all;
+    }
+
+    /** The pins of a net that are on another sheet than the current one, and out of sight. */
+    private List<TracedPin> elsewhere(Facts facts, Net net, List<PageFrame> frames, Box canvas) {
+        return facts.pinsOn(net).stream().filter(p -> p.pin().at() != null
+                && p.pin().page() != session.currentPage()
+                && frames.stream().noneMatch(f -> f.page() == p.pin().page()
+                        && canvas.contains(f.toScreen(p.pin().at())))).toList();
     }
 
     private void paper(GC gc, PageFrame frame) {

@@ -34,7 +34,7 @@ final class ActionTile extends Canvas {
         this.icon = icon;
         this.title = title;
         this.words = words;
-        setLayoutData(new GridData(230, 128));
+        setLayoutData(new GridData(248, 128));
         setCursor(getDisplay().getSystemCursor(SWT.CURSOR_HAND));
         addPaintListener(e -> paint(e.gc));
         addListener(SWT.MouseEnter, e -> hot(true));

@@ -79,7 +79,7 @@ public final class StartPage extends EditorPart {
         row.setLayout(layout);
         new ActionTile(row, look, "sheet-file", "Open a sheet", "PDF or image; or drop it here",
                 () -> ask("*.pdf;*.PDF;*.png;*.jpg;*.jpeg;*.tif;*.tiff", "Sheets"));
-        new ActionTile(row, look, "job-file", "Open a job", "Sheet, readings and notes in one file",
+        new ActionTile(row, look, "job-file", "Open a job", "Sheets, readings, notes: one file",
                 () -> ask("*.probeleaf", "Jobs"));
         new ActionTile(row, look, "example", "Open the example", "A tide logger with a fault to follow",
                 () -> Opening.example().ifPresent(this::open)).setEnabled(Opening.example().isPresent());
