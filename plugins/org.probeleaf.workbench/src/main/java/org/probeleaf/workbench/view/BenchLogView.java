@@ -46,8 +46,8 @@ public final class BenchLogView extends SessionView {
         Head.column(parent);
         table = new PlainTable<>(parent, Row.class, this::go);
         table.column("When", 14, 62, r -> when(r.entry().when()), null);
-        table.column("What", 62, 120, BenchLogView::words, this::icon);
-        table.column("Verdict", 30, 60, BenchLogView::verdict, this::verdictIcon);
+        table.column("What", 54, 120, BenchLogView::words, this::icon);
+        table.column("Verdict", 40, 60, BenchLogView::verdict, this::verdictIcon);
         table.colours(r -> r.entry().status() == LogEntry.Status.DONE ? null : look.colour(Palette.QUIET));
     }
 

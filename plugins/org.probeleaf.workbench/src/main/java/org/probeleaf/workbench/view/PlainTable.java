@@ -9,6 +9,7 @@ import java.util.function.Function;
 import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
 import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.TableViewer;
@@ -37,6 +38,7 @@ final class PlainTable<T> {
         viewer = new TableViewer(frame, SWT.FULL_SELECTION | SWT.SINGLE | SWT.V_SCROLL);
         viewer.getTable().setHeaderVisible(true);
         viewer.getTable().setFont(new Look(frame).font(-1, false));
+        ColumnViewerToolTipSupport.enableFor(viewer);
         viewer.setContentProvider(ArrayContentProvider.getInstance());
         viewer.addOpenListener(e -> first(e.getSelection() instanceof IStructuredSelection s ? s : null, open));
     }
