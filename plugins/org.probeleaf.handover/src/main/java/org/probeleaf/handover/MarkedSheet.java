@@ -5,6 +5,7 @@ package org.probeleaf.handover;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -76,7 +77,7 @@ public final class MarkedSheet {
             Path file = outDir.resolve(name(sheet.fileName(), names));
             Path part = outDir.resolve(file.getFileName() + ".part");
             Files.write(part, marked);
-            Files.move(part, file, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
             files.add(file);
         }
         return files;

@@ -4,6 +4,8 @@ package org.probeleaf.handover;
 
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 
@@ -20,7 +22,7 @@ public record MarkedSheetOptions(String author, Instant when, ZoneId zone, Set<S
 
     public MarkedSheetOptions {
         nets = Set.copyOf(nets);
-        passwords = java.util.Collections.unmodifiableList(new java.util.ArrayList<>(passwords));
+        passwords = Collections.unmodifiableList(new ArrayList<>(passwords));
     }
 
     /** An author and a moment, no further nets, no passwords, dates in the zone of this computer. */

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 
@@ -67,7 +68,7 @@ final class Marked {
 
     static MarkedSheetOptions options(String password) {
         return MarkedSheetOptions.of("M. Kestrel", WHEN).withZone(ZoneOffset.UTC).withNets(Set.of())
-                .withPasswords(java.util.Collections.singletonList(password));
+                .withPasswords(Collections.singletonList(password));
     }
 
     /** Marks a sheet up without hazards, which would put a legend on every page. */

@@ -30,6 +30,7 @@ import com.lowagie.text.pdf.PdfReader;
 
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentGroup;
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
 import org.junit.jupiter.api.Assumptions;
@@ -126,7 +127,7 @@ class MarkedSheetTest {
     @Test
     void write_lockedSheet_staysLockedWithTheMarksIn() throws IOException {
         byte[] marked = Marked.mark(Sheets.make(new Sheets.Form(0, 0, "kelp", false)), "kelp", folder);
-        assertThrows(org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException.class,
+        assertThrows(InvalidPasswordException.class,
                 () -> Loader.loadPDF(marked).close());
         try (PDDocument document = Loader.loadPDF(marked, "kelp")) {
             List<String> contents = document.getPage(0).getAnnotations().stream().map(a -> a.getContents()).toList();

@@ -6,6 +6,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -55,8 +56,8 @@ final class Sheets {
                         new AccessPermission()));
             }
             ByteArrayOutputStream out = new ByteArrayOutputStream();
-            document.save(out, form.packed() ? org.apache.pdfbox.pdfwriter.compress.CompressParameters.DEFAULT_COMPRESSION
-                    : org.apache.pdfbox.pdfwriter.compress.CompressParameters.NO_COMPRESSION);
+            document.save(out, form.packed() ? CompressParameters.DEFAULT_COMPRESSION
+                    : CompressParameters.NO_COMPRESSION);
             return out.toByteArray();
         }
     }

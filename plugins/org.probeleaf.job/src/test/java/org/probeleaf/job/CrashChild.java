@@ -2,6 +2,8 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.job;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -22,7 +24,7 @@ public final class CrashChild {
      * @param args the job, the number of the first note, how many notes
      */
     public static void main(String[] args) throws Exception {
-        PrintStream out = new PrintStream(new java.io.FileOutputStream(java.io.FileDescriptor.out), true);
+        PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), true);
         int first = Integer.parseInt(args[1]);
         try (Job job = Job.open(Path.of(args[0]))) {
             out.println("open");

@@ -40,6 +40,11 @@ class CrashTest {
         int there = 0;
         for (int kill = 0; kill < KILLS; kill++) {
             int acknowledged = runAndKill(file, there, random.nextInt(CHANGES), random.nextInt(3_000_000));
+            if (kill % 2 == 0) {
+                try (Job reader = Job.openToRead(file)) {
+                    assertEquals(List.of(), reader.check());
+                }
+            }
             int now = checkedNotes(file);
             assertTrue(now >= there + acknowledged, "acknowledged " + (there + acknowledged) + ", in the file " + now);
             assertTrue(now <= there + acknowledged + 1, "more in the file than was begun");

@@ -37,6 +37,7 @@ import org.probeleaf.job.details.JobDetails;
 import org.probeleaf.job.expectation.Expectation;
 import org.probeleaf.job.mark.Anchor;
 import org.probeleaf.job.mark.LabelMark;
+import org.probeleaf.job.mark.Mark;
 import org.probeleaf.job.mark.Marks;
 import org.probeleaf.job.mark.NoteMark;
 import org.probeleaf.job.mark.Offset;
@@ -137,7 +138,7 @@ class JobModelTest {
         };
     }
 
-    private static String id(List<? extends org.probeleaf.job.mark.Mark> list, Step step) {
+    private static String id(List<? extends Mark> list, Step step) {
         return list.get(step.pick() % list.size()).id();
     }
 

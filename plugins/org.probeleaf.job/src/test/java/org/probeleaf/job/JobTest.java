@@ -19,6 +19,7 @@ import java.util.Optional;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.api.io.TempDir;
 import org.probeleaf.drawing.SheetException;
 import org.probeleaf.job.JobException.Problem;
@@ -264,7 +265,7 @@ class JobTest {
         assertEquals(0, Files.size(file));
     }
 
-    private static Problem problem(org.junit.jupiter.api.function.Executable what) {
+    private static Problem problem(Executable what) {
         JobException e = assertThrows(JobException.class, what);
         assertFalse(e.getMessage().contains("\n"), e.getMessage());
         return e.problem();

@@ -2,6 +2,7 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.job.internal;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -103,7 +104,7 @@ final class Database {
             }
         } catch (JobException e) {
             throw e;
-        } catch (java.io.IOException e) {
+        } catch (IOException e) {
             throw Failures.of(file, e);
         }
     }

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.Statement;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 
 import org.junit.jupiter.api.BeforeEach;
@@ -101,7 +102,7 @@ class DamageTest {
     @Test
     void open_cutShort_damaged() throws Exception {
         byte[] whole = Files.readAllBytes(file);
-        Files.write(file, java.util.Arrays.copyOf(whole, whole.length / 2));
+        Files.write(file, Arrays.copyOf(whole, whole.length / 2));
         assertEquals(Problem.DAMAGED, openProblem());
     }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.Statement;
@@ -29,7 +30,7 @@ class MigrationTest {
     @BeforeEach
     void writeVersion1() throws Exception {
         file = folder.resolve("old.probeleaf");
-        byte[] pdf = java.nio.file.Files.readAllBytes(TestSheets.plain(folder, "board.pdf", 1));
+        byte[] pdf = Files.readAllBytes(TestSheets.plain(folder, "board.pdf", 1));
         try (Connection c = Database.toWrite(file)) {
             Schema.upgrade(c, 1);
             try (Statement s = c.createStatement()) {

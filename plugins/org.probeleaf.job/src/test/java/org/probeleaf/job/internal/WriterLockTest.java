@@ -7,7 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.BufferedReader;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.InputStreamReader;
+import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -25,7 +28,7 @@ class WriterLockTest {
     public static final class Holder {
         public static void main(String[] args) throws Exception {
             Optional<WriterLock> lock = WriterLock.take(Path.of(args[0]));
-            new java.io.PrintStream(new java.io.FileOutputStream(java.io.FileDescriptor.out), true)
+            new PrintStream(new FileOutputStream(FileDescriptor.out), true)
                     .println(lock.isPresent());
             System.in.read();
         }

@@ -8,12 +8,18 @@ import java.util.Map;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSUpdateInfo;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentGroup;
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
 
-/** Optional-content groups for marks, added to those that the document has; made when first asked for. */
+/**
+ * Optional-content groups for marks, added to those that the document has; made when first asked for.
+ * They came with PDF 1.5; an older file says from then on that it is one, in its catalogue.
+ */
 final class Layers {
+
+    private static final float FIRST_WITH_LAYERS = 1.5f;
 
     private final PDDocument document;
     private final Map<Layer, PDOptionalContentGroup> groups = new EnumMap<>(Layer.class);
@@ -32,6 +38,9 @@ final class Layers {
             properties = new PDOptionalContentProperties();
             document.getDocumentCatalog().setOCProperties(properties);
         }
+        if (document.getVersion() < FIRST_WITH_LAYERS) {
+            document.getDocumentCatalog().setVersion(Float.toString(FIRST_WITH_LAYERS));
+        }
         PDOptionalContentGroup group = new PDOptionalContentGroup(layer.title());
         properties.addGroup(group);
         touch(document.getDocumentCatalog().getCOSObject());
@@ -46,7 +55,7 @@ final class Layers {
     }
 
     private static void touch(COSBase object) {
-        if (object instanceof org.apache.pdfbox.cos.COSUpdateInfo updatable) {
+        if (object instanceof COSUpdateInfo updatable) {
             updatable.setNeedToBeUpdated(true);
         }
     }

@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.probeleaf.handover.internal.layout.PageLayout;
 import org.probeleaf.handover.internal.layout.Segment;
 import org.probeleaf.handover.internal.paint.Card;
+import org.probeleaf.handover.internal.paint.Sign;
 import org.probeleaf.handover.internal.paint.Tag;
 import org.probeleaf.handover.internal.paint.Tint;
 import org.probeleaf.handover.internal.paint.TypeFace;
@@ -117,7 +118,7 @@ final class PageMarker {
         for (ReadingMark r : state.readings()) {
             if (r.page() == page) {
                 list.add(new Waiting(r, Card.of(r, face, unit), new Saying(Layer.READINGS, name(r.id(), 0), "Reading",
-                        Sayings.of(r), r.when()), org.probeleaf.handover.internal.paint.Sign.of(r.verdict()).tint()));
+                        Sayings.of(r), r.when()), Sign.of(r.verdict()).tint()));
             }
         }
         for (NoteMark n : state.notes()) {

@@ -31,6 +31,9 @@ public final class SheetMarker {
     /** Most pixels of the rendering that tells where ink is, along the longer side. */
     private static final double INK_PIXELS = 1800;
 
+    /** In a longer file a hazard stands on the first page and on those with marks, not on every one. */
+    private static final int MOST_CAUTIONS = 60;
+
     private final JobState state;
     private final Signature signature;
     private final Emphasis emphasis;
@@ -58,7 +61,8 @@ public final class SheetMarker {
         Layers layers = new Layers(document);
         for (int i = 0; i < sheet.pageCount(); i++) {
             int page = sheet.firstPage() + i;
-            if (!wanted(page)) {
+            boolean caution = sheet.pageCount() <= MOST_CAUTIONS || i == 0;
+            if (!wanted(page, caution)) {
                 continue;
             }
             PDPage pdf = document.getPage(i);
@@ -83,8 +87,8 @@ public final class SheetMarker {
         return sizes.length == 0 ? Double.MAX_VALUE : sizes[sizes.length * 3 / 4] / LETTERS;
     }
 
-    private boolean wanted(int page) {
-        return !state.details().hazards().isEmpty()
+    private boolean wanted(int page, boolean caution) {
+        return caution && !state.details().hazards().isEmpty()
                 || state.labels().stream().anyMatch(m -> m.page() == page)
                 || state.notes().stream().anyMatch(m -> m.page() == page)
                 || state.readings().stream().anyMatch(m -> m.page() == page)
