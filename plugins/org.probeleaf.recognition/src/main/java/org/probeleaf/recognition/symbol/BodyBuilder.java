@@ -3,6 +3,7 @@
 package org.probeleaf.recognition.symbol;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,6 +14,7 @@ import org.probeleaf.recognition.ink.PageInk;
 import org.probeleaf.recognition.ink.Segment;
 import org.probeleaf.recognition.ink.SpatialIndex;
 import org.probeleaf.schematic.geometry.Box;
+import org.probeleaf.schematic.geometry.Point;
 
 /**
  * Puts body ink together: what touches, what lies inside a closed outline, and small open pieces that face each other
@@ -24,18 +26,24 @@ final class BodyBuilder {
     private static final double GAP = 0.5;
     /** The largest piece that may be joined over a gap, in pitches. */
     private static final double SMALL = 3.2;
+    /** A gap over which a piece with a lead joins a symbol that has two, as a gate joins its channel; in pitches. */
+    private static final double CLOSE = 0.4;
 
     private final PageInk page;
     private final List<Segment> ink;
     private final Groups groups;
     private final SpatialIndex<Segment> wires;
+    private final SpatialIndex<Segment> conductors;
     private final Map<Integer, Boolean> borders = new HashMap<>();
 
-    BodyBuilder(PageInk page, List<Segment> ink) {
+    BodyBuilder(PageInk page, List<Segment> ink, List<Segment> leads) {
         this.page = page;
         this.ink = ink;
         this.groups = new Groups(ink.size());
         this.wires = new SpatialIndex<>(page.wires(), Segment::box);
+        List<Segment> all = new ArrayList<>(page.wires());
+        all.addAll(leads);
+        this.conductors = new SpatialIndex<>(all, Segment::box);
     }
 
     List<Body> bodies() {
@@ -76,13 +84,52 @@ final class BodyBuilder {
     private void joinPieces(List<Body> pieces) {
         double pitch = page.pitch();
         SpatialIndex<Body> index = new SpatialIndex<>(pieces, Body::box);
+        List<Body[]> pairs = new ArrayList<>();
         for (Body b : pieces) {
             for (Body c : index.touching(b.box().grow(GAP * pitch))) {
-                if (c.id() != b.id() && (holds(b, c) || bothSmall(b, c) && facing(b, c))) {
+                if (c.id() != b.id() && holds(b, c)) {
                     groups.join(first(b), first(c));
+                } else if (c.id() > b.id() && bothSmall(b, c) && facing(b, c)) {
+                    pairs.add(new Body[] {b, c});
                 }
             }
         }
+        pairs.sort(Comparator.comparingDouble(p -> p[0].box().distance(p[1].box())));
+        Map<Integer, Integer> leadCount = new HashMap<>();
+        for (Body b : pieces) {
+            leadCount.merge(groups.find(first(b)), leadsAt(b), Integer::sum);
+        }
+        for (Body[] p : pairs) {
+            int one = groups.find(first(p[0]));
+            int other = groups.find(first(p[1]));
+            if (one != other && belong(leadCount.get(one), leadCount.get(other), p[0].box().distance(p[1].box()))) {
+                groups.join(one, other);
+                leadCount.put(groups.find(one), leadCount.get(one) + leadCount.get(other));
+            }
+        }
+    }
+
+    /**
+     * Whether two pieces can be one symbol, from the leads that come to each: two plates with a lead each can, and a
+     * piece without leads; two symbols that have two leads each are complete and only stand side by side.
+     */
+    private boolean belong(int leads, int otherLeads, double gap) {
+        int few = Math.min(leads, otherLeads);
+        int many = Math.max(leads, otherLeads);
+        return few == 0 || few == 1 && many == 1 || few == 1 && many == 2 && gap < CLOSE * page.pitch();
+    }
+
+    private int leadsAt(Body b) {
+        int count = 0;
+        for (Segment c : conductors.touching(b.box().grow(page.reach()))) {
+            for (Point end : new Point[] {c.a(), c.b()}) {
+                if (b.ink().stream().anyMatch(s -> s.distance(end) <= page.reach() + s.width() / 2)) {
+                    count++;
+                    break;
+                }
+            }
+        }
+        return count;
     }
 
     private final Map<Integer, Integer> firstSegment = new HashMap<>();
