@@ -55,7 +55,7 @@ final class Footer {
         });
         words = new Label(bar, SWT.NONE);
         words.setForeground(look.colour(Palette.TEXT));
-        words.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        words.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, true));
         progress = new Composite(bar, SWT.NONE);
         progress.setLayoutData(new GridData(SWT.END, SWT.CENTER, false, false));
         progress.setLayout(row(3, 0, 0));

@@ -92,6 +92,10 @@ public final class ThumbnailList extends Canvas {
         gc.setInterpolation(SWT.HIGH);
         gc.setBackground(look.colour(Palette.DESK));
         gc.fillRectangle(area);
+        if (shown.sizes().isEmpty()) {
+            gc.setForeground(look.colour(Palette.QUIET));
+            gc.drawText("No sheet is open", MARGIN, MARGIN, true);
+        }
         List<Integer> wanted = new ArrayList<>();
         int y = MARGIN - getVerticalBar().getSelection();
         List<PageSize> sizes = shown.sizes();
