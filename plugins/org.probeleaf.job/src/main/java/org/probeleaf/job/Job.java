@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.stream.Collectors;
 
-import org.probeleaf.drawing.primitive.Drawing;
 import org.probeleaf.job.LogEntry.Status;
 import org.probeleaf.job.change.Change;
 import org.probeleaf.job.details.JobDetails;
@@ -22,6 +21,7 @@ import org.probeleaf.job.internal.JobFile;
 import org.probeleaf.job.internal.JobStore;
 import org.probeleaf.job.internal.Sha256;
 import org.probeleaf.job.mark.Marks;
+import org.probeleaf.recognition.PageFeed;
 import org.probeleaf.recognition.Progress;
 import org.probeleaf.recognition.Recogniser;
 import org.probeleaf.schematic.netlist.Netlist;
@@ -263,16 +263,21 @@ public final class Job implements AutoCloseable {
      * @throws JobException                               SHEET, DAMAGED
      */
     public Netlist recognise(Progress progress) throws JobException {
-        List<Drawing> drawings = new ArrayList<>();
-        List<byte[]> all = new ArrayList<>();
         List<JobSheet> sheets = state.sheets();
+        List<byte[]> all = new ArrayList<>();
+        List<String> passwords = new ArrayList<>();
         for (JobSheet sheet : sheets) {
-            byte[] bytes = sheetBytes(sheet.index());
-            all.add(bytes);
-            drawings.addAll(SheetIntake.draw(sheet, bytes, sheetPassword(sheet.index()), progress));
+            all.add(sheetBytes(sheet.index()));
+            passwords.add(sheetPassword(sheet.index()));
         }
         String names = sheets.stream().map(JobSheet::fileName).collect(Collectors.joining(", "));
-        return new Recogniser().recognise(names, Sha256.of(all), drawings, progress);
+        // The feed goes first: it waits for the page that is being drawn, then the file may be closed.
+        try (JobPages pages = new JobPages(sheets, all, passwords);
+                PageFeed feed = new PageFeed(state.pageCount(), pages)) {
+            return new Recogniser().recognise(names, Sha256.of(all), feed, progress);
+        } catch (PageFeed.Failed e) {
+            throw new JobException(JobException.Problem.SHEET, e.sheetException().getMessage(), e.sheetException());
+        }
     }
 
     /**

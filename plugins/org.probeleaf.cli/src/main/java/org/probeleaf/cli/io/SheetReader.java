@@ -8,6 +8,7 @@ import java.util.List;
 
 import org.probeleaf.drawing.SheetException;
 import org.probeleaf.drawing.SheetFile;
+import org.probeleaf.recognition.PageFeed;
 import org.probeleaf.recognition.Progress;
 import org.probeleaf.recognition.Recogniser;
 import org.probeleaf.schematic.netlist.Netlist;
@@ -42,7 +43,7 @@ public final class SheetReader {
         try (SheetFile sheet = SheetFile.open(file, password)) {
             double open = seconds(start);
             List<Integer> wanted = pages.of(sheet.pageCount());
-            try (PageFeed feed = new PageFeed(sheet, wanted)) {
+            try (PageFeed feed = new PageFeed(wanted.size(), i -> sheet.draw(wanted.get(i)))) {
                 PageClock clock = new PageClock(file, wanted.size());
                 Netlist netlist = new Recogniser().recognise(sheet.name(), Hash.sha256(sheet.bytes()), feed, clock);
                 List<Double> recognise = clock.stop();

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 // SPDX-FileCopyrightText: The Probeleaf authors
-package org.probeleaf.cli.io;
+package org.probeleaf.recognition;
 
 import java.util.AbstractList;
-import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -11,32 +10,47 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 
 import org.probeleaf.drawing.SheetException;
-import org.probeleaf.drawing.SheetFile;
 import org.probeleaf.drawing.primitive.Drawing;
 
 /**
- * The pages of a sheet as a list that is drawn as it is read: while one page is in use, one thread draws the next,
- * and no page is kept, so that a file of ten thousand pages needs no more memory than one of two. To be read once,
- * from the first page to the last, by one thread.
+ * Pages as a list that is drawn as it is read: while one page is in use, one thread draws the next, and no page is
+ * kept, so that a file of ten thousand pages needs no more memory than one of two. To be read once, from the first page
+ * to the last, by one thread.
  */
-final class PageFeed extends AbstractList<Drawing> implements AutoCloseable {
+public final class PageFeed extends AbstractList<Drawing> implements AutoCloseable {
 
     private static final double NANO = 1e-9;
 
-    private final SheetFile sheet;
-    private final List<Integer> pages;
+    private final int size;
+    private final Source source;
     private final double[] seconds;
     private final double[] waited;
     private final ExecutorService drawer;
     private int ahead = -1;
     private Future<Drawing> next;
 
-    PageFeed(SheetFile sheet, List<Integer> pages) {
-        this.sheet = sheet;
-        this.pages = pages;
-        this.seconds = new double[pages.size()];
-        this.waited = new double[pages.size()];
-        this.drawer = pages.size() < 2 ? null : Executors.newSingleThreadExecutor(r -> {
+    /** Draws pages; called by one thread at a time. */
+    public interface Source {
+
+        /**
+         * Draws a page.
+         *
+         * @param index 0-based place in the list
+         * @throws SheetException where it cannot be drawn
+         */
+        Drawing draw(int index) throws SheetException;
+    }
+
+    /**
+     * @param size   how many pages
+     * @param source draws them
+     */
+    public PageFeed(int size, Source source) {
+        this.size = size;
+        this.source = source;
+        this.seconds = new double[size];
+        this.waited = new double[size];
+        this.drawer = size < 2 ? null : Executors.newSingleThreadExecutor(r -> {
             Thread thread = new Thread(r, "pages");
             thread.setDaemon(true);
             return thread;
@@ -45,7 +59,7 @@ final class PageFeed extends AbstractList<Drawing> implements AutoCloseable {
 
     @Override
     public int size() {
-        return pages.size();
+        return size;
     }
 
     /**
@@ -66,12 +80,12 @@ final class PageFeed extends AbstractList<Drawing> implements AutoCloseable {
     }
 
     /** How long a page took to draw, in seconds. */
-    double seconds(int index) {
+    public double seconds(int index) {
         return seconds[index];
     }
 
     /** How long whoever asked for a page waited for it, in seconds. */
-    double waited(int index) {
+    public double waited(int index) {
         return waited[index];
     }
 
@@ -94,7 +108,7 @@ final class PageFeed extends AbstractList<Drawing> implements AutoCloseable {
         try {
             Drawing drawing = wanted.get();
             ahead = index + 1;
-            next = ahead < pages.size() ? drawer.submit(() -> draw(index + 1)) : null;
+            next = ahead < size ? drawer.submit(() -> draw(index + 1)) : null;
             return drawing;
         } catch (ExecutionException e) {
             if (e.getCause() instanceof SheetException s) {
@@ -112,13 +126,13 @@ final class PageFeed extends AbstractList<Drawing> implements AutoCloseable {
 
     private Drawing draw(int index) throws SheetException {
         long from = System.nanoTime();
-        Drawing drawing = sheet.draw(pages.get(index));
+        Drawing drawing = source.draw(index);
         seconds[index] = (System.nanoTime() - from) * NANO;
         return drawing;
     }
 
     /** Carries a sheet's failure through a list, which may not throw it. */
-    static final class Failed extends RuntimeException {
+    public static final class Failed extends RuntimeException {
 
         private static final long serialVersionUID = 1L;
 
@@ -126,7 +140,8 @@ final class PageFeed extends AbstractList<Drawing> implements AutoCloseable {
             super(cause);
         }
 
-        SheetException sheetException() {
+        /** What went wrong with the sheet. */
+        public SheetException sheetException() {
             return (SheetException) getCause();
         }
     }
