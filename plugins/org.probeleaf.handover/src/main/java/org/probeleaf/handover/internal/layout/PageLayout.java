@@ -54,13 +54,14 @@ public final class PageLayout {
         parts.add(body);
     }
 
-    /** Takes a place that was chosen elsewhere. */
-    public void take(Box box) {
-        taken.add(box);
+    /** Takes the place where a person moved a card, or the nearest to it that is on the page. */
+    public Box moved(Point anchor, Box wanted) {
+        Box box = inside(wanted);
+        take(box, anchor);
+        return box;
     }
 
-    /** Takes the place of a card that a person moved, with its leader. */
-    public void take(Box box, Point anchor) {
+    private void take(Box box, Point anchor) {
         taken.add(box);
         leaders.add(leader(anchor, box));
     }
@@ -179,7 +180,7 @@ public final class PageLayout {
             }
         }
         if (best != null) {
-            take(best);
+            taken.add(best);
         }
         return Optional.ofNullable(best);
     }
@@ -213,7 +214,7 @@ public final class PageLayout {
         Priced best = emptiest(width, height);
         Box chosen = best.box() != null ? best.box()
                 : inside(new Box(page.x0(), page.y0(), page.x0() + width, page.y0() + height));
-        take(chosen);
+        taken.add(chosen);
         return chosen;
     }
 

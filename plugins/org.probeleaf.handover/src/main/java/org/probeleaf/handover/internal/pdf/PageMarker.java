@@ -7,13 +7,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 import org.probeleaf.handover.internal.layout.PageLayout;
 import org.probeleaf.handover.internal.layout.Segment;
 import org.probeleaf.handover.internal.paint.Card;
 import org.probeleaf.handover.internal.paint.Sign;
-import org.probeleaf.handover.internal.paint.Tag;
 import org.probeleaf.handover.internal.paint.Tint;
 import org.probeleaf.handover.internal.paint.TypeFace;
 import org.probeleaf.handover.internal.pdf.Annotations.Saying;
@@ -32,10 +30,6 @@ final class PageMarker {
     /** Width and strength of a net's band. */
     private static final double BAND = 5.6;
     private static final double BAND_OPACITY = 0.62;
-    /** A piece of wire this long gets a name of its own, this far from the next. */
-    private static final double LONG_WIRE = 150;
-    private static final double NAMES_APART = 190;
-    private static final int MOST_NAMES = 4;
     /** How much better the place for a narrower card must be. */
     private static final double OTHER_SHAPE = 12;
 
@@ -80,64 +74,71 @@ final class PageMarker {
         List<Waiting> cards = cards();
         cards.forEach(c -> layout.keepVisible(c.mark().at()));
         emphasis.bodies(page).forEach(layout::part);
-        for (Map.Entry<Net, Tint> entry : emphasis.nets().entrySet()) {
-            if (emphasis.shows(entry.getKey(), page)) {
-                band(entry.getKey(), entry.getValue());
-            }
+        List<Map.Entry<Net, Tint>> nets = emphasis.nets().entrySet().stream()
+                .filter(e -> emphasis.shows(e.getKey(), page)).toList();
+        for (Map.Entry<Net, Tint> entry : nets) {
+            band(entry.getKey(), entry.getValue());
         }
-        for (Map.Entry<Net, Tint> entry : emphasis.nets().entrySet()) {
-            if (emphasis.shows(entry.getKey(), page)) {
-                names(entry.getKey(), entry.getValue());
-            }
+        List<Placed> moved = new ArrayList<>();
+        cards.stream().filter(Waiting::isMoved).forEach(c -> moved.add(new Placed(c, c.card(),
+                layout.moved(c.mark().at(), box(c.mark(), c.card().width(), c.card().height())))));
+        NetNamer namer = new NetNamer(page, unit, emphasis, annotations, layout, face);
+        for (Map.Entry<Net, Tint> entry : nets) {
+            namer.name(entry.getKey(), entry.getValue());
         }
         for (LabelMark label : state.labels()) {
             if (label.page() == page && !emphasis.onNet(label)) {
-                looseName(label);
+                namer.nameSpot(label);
             }
         }
-        for (Waiting c : cards) {
-            if (c.isMoved()) {
-                layout.take(moved(c), c.mark().at());
-            }
+        for (Placed p : moved) {
+            put(p);
         }
         for (Waiting c : cards) {
-            if (c.isMoved()) {
-                place(c, c.card(), moved(c));
-            } else {
-                Point at = c.mark().at();
-                Card card = c.shapes().stream().min(Comparator.comparingDouble(s -> layout.cardCost(at, s.width(),
-                        s.height()) + (s == c.card() ? 0 : OTHER_SHAPE))).orElseThrow();
-                place(c, card, layout.card(at, card.width(), card.height()));
+            if (!c.isMoved()) {
+                put(placed(c));
             }
         }
         legend.put(page, annotations, layout);
+    }
+
+    /** A card in its shape and place. */
+    private record Placed(Waiting waiting, Card card, Box box) {
+    }
+
+    private Placed placed(Waiting c) {
+        Point at = c.mark().at();
+        Card card = c.shapes().stream().min(Comparator.comparingDouble(s -> layout.cardCost(at, s.width(), s.height())
+                + (s == c.card() ? 0 : OTHER_SHAPE))).orElseThrow();
+        return new Placed(c, card, layout.card(at, card.width(), card.height()));
     }
 
     private List<Waiting> cards() {
         List<Waiting> list = new ArrayList<>();
         for (ReadingMark r : state.readings()) {
             if (r.page() == page) {
-                list.add(new Waiting(r, Card.of(r, face, unit), new Saying(Layer.READINGS, name(r.id(), 0), "Reading",
+                list.add(new Waiting(r, Card.of(r, face, unit), new Saying(Layer.READINGS, name(r.id()), "Reading",
                         Sayings.of(r), r.when()), Sign.of(r.verdict()).tint()));
             }
         }
         for (NoteMark n : state.notes()) {
             if (n.page() == page) {
-                list.add(new Waiting(n, Card.of(n, face, unit), new Saying(Layer.NOTES, name(n.id(), 0), "Note",
+                list.add(new Waiting(n, Card.of(n, face, unit), new Saying(Layer.NOTES, name(n.id()), "Note",
                         Sayings.of(n), n.when()), Tint.BLACK));
             }
         }
         return list;
     }
 
-    private String name(String id, int count) {
-        return "probeleaf-" + id + "-" + page + (count == 0 ? "" : "-" + count);
+    private String name(String id) {
+        return "probeleaf-" + id + "-" + page;
     }
 
-    private static Box moved(Waiting c) {
-        double x = c.mark().at().x() + c.mark().card().dx();
-        double y = c.mark().at().y() + c.mark().card().dy();
-        return new Box(x, y, x + c.card().width(), y + c.card().height());
+    /** Where a person moved the card of a mark. */
+    static Box box(Mark mark, double width, double height) {
+        double x = mark.at().x() + mark.card().dx();
+        double y = mark.at().y() + mark.card().dy();
+        return new Box(x, y, x + width, y + height);
     }
 
     private void band(Net net, Tint tint) throws IOException {
@@ -148,7 +149,7 @@ final class PageMarker {
         all.addAll(ends);
         Box box = all.stream().flatMap(List::stream).map(Box::of).reduce(Box::union).orElseThrow()
                 .grow(BAND * line);
-        Saying saying = new Saying(Layer.NETS, name("net-" + net.id(), 0), "Traced net",
+        Saying saying = new Saying(Layer.NETS, name("net-" + net.id()), "Traced net",
                 Sayings.of(net, emphasis.title(net), state.netlist()), annotations.now());
         annotations.ink(saying, box, all, tint, canvas -> {
             canvas.band(all, tint, BAND * line, BAND_OPACITY);
@@ -157,87 +158,14 @@ final class PageMarker {
         });
     }
 
-    /** Names a net along its wires: near the label's own spot, on the longest wire, and on other long ones. */
-    private void names(Net net, Tint tint) throws IOException {
-        List<Segment> wires = new ArrayList<>(Emphasis.segments(net, page));
-        wires.sort(Comparator.comparingDouble(Segment::length).reversed());
-        List<LabelMark> own = emphasis.labels(net);
-        if (own.isEmpty()) {
-            named(emphasis.title(net), false, net, tint, null, wires, null);
-        }
-        List<String> said = new ArrayList<>();
-        for (LabelMark label : own) {
-            if (!said.contains(label.text())) {
-                said.add(label.text());
-                named(label.text(), true, net, tint, label.page() == page ? label.at() : null, wires, label);
-            }
-        }
-    }
-
-    private void named(String text, boolean own, Net net, Tint tint, Point wanted, List<Segment> wires,
-            LabelMark label) throws IOException {
-        Tag tag = Tag.of(text, own, tint, face, unit);
-        String id = label != null ? label.id() : "name-" + net.id();
-        Saying saying = new Saying(Layer.LABELS, "", own ? "Net name" : "Traced net", own
-                ? "Net name, given by the technician: " + text : "Net " + text,
-                label != null ? label.when() : annotations.now());
-        List<Box> put = new ArrayList<>();
-        Optional<Segment> at = wanted == null ? Optional.empty()
-                : wires.stream().min(Comparator.comparingDouble(s -> s.distance(wanted)));
-        if (at.isPresent()) {
-            layout.tag(at.get(), share(at.get(), wanted), tag.width(), tag.height()).ifPresent(put::add);
-        }
-        for (Segment wire : wires) {
-            boolean needed = put.isEmpty() || wire.length() > LONG_WIRE * unit
-                    && put.stream().allMatch(b -> b.centre().distance(wire.middle()) > NAMES_APART * unit);
-            if (needed && put.size() < MOST_NAMES) {
-                layout.tag(wire, 0.5, tag.width(), tag.height()).ifPresent(put::add);
-            }
-        }
-        for (int i = 0; i < put.size(); i++) {
-            Box box = put.get(i);
-            annotations.text(named(saying, name(id, i)), box.grow(unit), own ? Tint.BLUE : tint,
-                    canvas -> tag.paint(canvas, box));
-        }
-        if (put.isEmpty()) {
-            Point spot = wanted != null ? wanted : !wires.isEmpty() ? wires.get(0).middle()
-                    : emphasis.pins(net, page).get(0);
-            apart(tag, spot, named(saying, name(id, 0)), own ? Tint.BLUE : Tint.BLACK);
-        }
-    }
-
-    private static Saying named(Saying s, String name) {
-        return new Saying(s.layer(), name, s.subject(), s.contents(), s.made());
-    }
-
-    private static double share(Segment wire, Point p) {
-        double length = wire.length();
-        return length == 0 ? 0 : Math.max(0, Math.min(1, ((p.x() - wire.a().x()) * (wire.b().x() - wire.a().x())
-                + (p.y() - wire.a().y()) * (wire.b().y() - wire.a().y())) / (length * length)));
-    }
-
-    private void looseName(LabelMark label) throws IOException {
-        Saying saying = new Saying(Layer.LABELS, name(label.id(), 0), "Net name",
-                "Net name, given by the technician: " + label.text(), label.when());
-        apart(Tag.of(label.text(), true, Tint.BLUE, face, unit), label.at(), saying, Tint.BLUE);
-    }
-
-    /** A tag that stands away from its spot, with a leader. */
-    private void apart(Tag tag, Point spot, Saying saying, Tint tint) throws IOException {
-        Box box = layout.card(spot, tag.width(), tag.height());
-        Segment leader = PageLayout.leader(spot, box);
-        annotations.callOut(saying, box.union(Box.of(spot)).grow(2 * unit), box, leader, tint, canvas -> {
-            canvas.line(List.of(leader.a(), leader.b()), tint, 0.8 * unit);
-            tag.paint(canvas, box);
-        });
-    }
-
-    private void place(Waiting c, Card card, Box box) throws IOException {
-        Point at = c.mark().at();
+    private void put(Placed p) throws IOException {
+        Point at = p.waiting().mark().at();
+        Box box = p.box();
         Segment leader = PageLayout.leader(at, box);
-        annotations.callOut(c.saying(), box.union(Box.of(at)).grow(3 * unit), box, leader, c.tint(), canvas -> {
-            card.paintLeader(canvas, at, leader.b());
-            card.paint(canvas, box);
+        Box all = box.union(Box.of(at)).grow(3 * unit);
+        annotations.callOut(p.waiting().saying(), all, box, leader, p.waiting().tint(), canvas -> {
+            p.card().paintLeader(canvas, at, leader.b());
+            p.card().paint(canvas, box);
         });
     }
 }
