@@ -51,4 +51,19 @@ class RecognisedSheetTest {
     void recognise_example_findsTheNetsAndTheirNames() {
         assertEquals("", Statements.difference(Statements.nets(truth), Statements.nets(read)));
     }
+
+    @Test
+    void recognise_example_findsWhereThePinsAre() {
+        assertEquals("", Statements.difference(Statements.pinPlaces(truth), Statements.pinPlaces(read)));
+    }
+
+    @Test
+    void recognise_example_findsTheDrawnNamesAndWhatTheyAre() {
+        assertEquals("", Statements.difference(Statements.labels(truth), Statements.labels(read)));
+    }
+
+    @Test
+    void recognise_example_findsTheJunctions() {
+        assertEquals("", Statements.difference(Statements.junctions(truth), Statements.junctions(read)));
+    }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
+import org.probeleaf.schematic.geometry.Point;
 import org.probeleaf.schematic.netlist.Net;
 import org.probeleaf.schematic.netlist.Netlist;
 import org.probeleaf.schematic.netlist.Part;
@@ -26,6 +27,32 @@ final class Statements {
             lines.add(part.ref() + " " + part.value() + " " + units);
         }
         return lines.stream().sorted().toList();
+    }
+
+    /** One line for each drawn name: its text, kind and page. */
+    static List<String> labels(Netlist netlist) {
+        return netlist.nets().stream().flatMap(n -> n.labels().stream())
+                .map(l -> l.text() + " " + l.kind() + " page " + l.page()).sorted().toList();
+    }
+
+    /** One line for each place where wires are joined, to the nearest point. */
+    static List<String> junctions(Netlist netlist) {
+        return netlist.nets().stream().flatMap(n -> n.junctions().stream())
+                .map(j -> "page " + j.page() + " at " + nearest(j.at())).sorted().toList();
+    }
+
+    /** One line for each pin that bears a number: where wires meet it, to the nearest point. */
+    static List<String> pinPlaces(Netlist netlist) {
+        List<String> lines = new ArrayList<>();
+        for (Part part : netlist.parts()) {
+            part.pins().stream().filter(p -> p.number() != null && !p.implied()).forEach(
+                    p -> lines.add(part.ref() + "." + p.number() + " page " + p.page() + " at " + nearest(p.at())));
+        }
+        return lines.stream().sorted().toList();
+    }
+
+    private static String nearest(Point p) {
+        return Math.round(p.x()) + ", " + Math.round(p.y());
     }
 
     /** One line for each pin: part, unit, number, name and page. */
