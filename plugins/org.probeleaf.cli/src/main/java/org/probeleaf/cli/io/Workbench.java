@@ -8,14 +8,16 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /**
- * The workbench that is shipped beside the command line: the folder {@code workbench} with its script {@code launch}
- * in the shipped folder. It runs as a process of its own; the command line knows nothing of its inside.
+ * The workbench that is shipped with the command line: a folder with the script {@code launch}, called
+ * {@code workbench} in the shipped folder or {@code probeleaf-workbench} beside it. It runs as a process of its own; the command line knows nothing of its inside.
  */
 public final class Workbench {
 
     private final Console console;
+    /** Its script, or null where there is none. */
     private final Path launch;
 
     private Workbench(Console console, Path launch) {
@@ -26,14 +28,17 @@ public final class Workbench {
     /** The workbench of the folder that the program runs from. */
     public static Workbench of(Console console) {
         String other = console.env().get("PROBELEAF_WORKBENCH");
-        Path folder = other != null ? Path.of(other)
-                : console.home() == null ? null : console.home().resolve("workbench");
-        return new Workbench(console, folder == null ? null : folder.resolve("launch"));
+        Path home = console.home();
+        Stream<Path> folders = other != null ? Stream.of(Path.of(other))
+                : home == null ? Stream.empty()
+                : Stream.of(home.resolve("workbench"), home.resolveSibling("probeleaf-workbench"));
+        return new Workbench(console, folders.map(f -> f.resolve("launch")).filter(Files::isRegularFile).findFirst()
+                .orElse(null));
     }
 
     /** Whether a window can be opened: the workbench is there, and so is a display. */
     public boolean canOpen() {
-        return launch != null && Files.isRegularFile(launch) && hasDisplay();
+        return launch != null && hasDisplay();
     }
 
     /**
@@ -43,8 +48,8 @@ public final class Workbench {
      * @throws Problem where there is no workbench or no display
      */
     public int open(List<String> words) throws IOException, InterruptedException {
-        if (launch == null || !Files.isRegularFile(launch)) {
-            throw Problem.other("the window is not part of this folder; build the whole program, or set"
+        if (launch == null) {
+            throw Problem.other("the window is not here; put its folder probeleaf-workbench beside this one, or set"
                     + " PROBELEAF_WORKBENCH to the folder that holds its script \"launch\"", null);
         }
         if (!hasDisplay()) {
