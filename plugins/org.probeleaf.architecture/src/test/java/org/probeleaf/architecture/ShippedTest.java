@@ -73,6 +73,14 @@ class ShippedTest {
         assertTrue(Files.isExecutable(House.core().resolve("bin/probeleaf")));
     }
 
+    @Test
+    void windowFolder_holdsItsLicences() {
+        assumeAssembled();
+        for (String file : List.of("launch", "LICENSE", "licences/README.md", "licences/EPL-2.0.txt")) {
+            assertTrue(Files.isRegularFile(House.window().resolve(file)), file);
+        }
+    }
+
     private static Set<String> libraries() throws IOException {
         assumeAssembled();
         Set<String> names = new TreeSet<>();

@@ -32,7 +32,8 @@ public final class Assembler {
     /**
      * Assembles.
      *
-     * @param args the folder to make runnable, the folder whose files are copied into it, the folder of the examples
+     * @param args the folder to make runnable, the folder whose files are copied into it, the folder of the examples,
+     *             the checkout that has the licences
      * @throws IOException where a file cannot be read or written
      */
     public static void main(String[] args) throws IOException {
@@ -41,6 +42,7 @@ public final class Assembler {
         assembler.writeConfiguration(bundles);
         assembler.copyFolder(Path.of(args[1]));
         assembler.copyExamples(Path.of(args[2]));
+        assembler.copyLicences(Path.of(args[3]));
     }
 
     private List<BundleJar> bundles() throws IOException {
@@ -95,6 +97,16 @@ public final class Assembler {
 
     private static boolean starts(String name) {
         return EARLY.contains(name) || name.equals(CONFIGURATOR) || name.equals("org.eclipse.core.runtime");
+    }
+
+    private void copyLicences(Path root) throws IOException {
+        Files.copy(root.resolve("LICENSE"), home.resolve("LICENSE"), StandardCopyOption.REPLACE_EXISTING);
+        Path to = Files.createDirectories(home.resolve("licences"));
+        try (Stream<Path> files = Files.list(root.resolve("licences"))) {
+            for (Path file : files.toList()) {
+                Files.copy(file, to.resolve(file.getFileName()), StandardCopyOption.REPLACE_EXISTING);
+            }
+        }
     }
 
     private void copyFolder(Path from) throws IOException {
