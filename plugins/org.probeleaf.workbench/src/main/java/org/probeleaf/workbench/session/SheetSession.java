@@ -53,6 +53,8 @@ public final class SheetSession {
     private int pagesDone;
     private int pagesTotal;
     private int currentPage;
+    private boolean drawn;
+    private boolean recogniseWhenDrawn;
     private boolean readOnly;
     private boolean closed;
     private Path file;
@@ -105,7 +107,25 @@ public final class SheetSession {
         });
         publish(Facts.of(ready.state(), null));
         if (ready.state().netlist() == null) {
-            post(this::recognise);
+            post(() -> {
+                recogniseWhenDrawn = true;
+                recogniseIfDue();
+            });
+        }
+    }
+
+    /** The first page can be seen (or will never be); what is less urgent may begin. */
+    public void firstDrawn() {
+        if (!drawn) {
+            drawn = true;
+            recogniseIfDue();
+        }
+    }
+
+    private void recogniseIfDue() {
+        if (drawn && recogniseWhenDrawn) {
+            recogniseWhenDrawn = false;
+            recognise();
         }
     }
 

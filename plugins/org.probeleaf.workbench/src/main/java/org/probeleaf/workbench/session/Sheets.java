@@ -22,8 +22,8 @@ public final class Sheets implements AutoCloseable {
     private static final int PICTURES_KEPT = 16;
 
     private final List<SheetFile> files;
-    private final List<PageSize> sizes = new ArrayList<>();
-    private final List<int[]> places = new ArrayList<>();
+    private final List<PageSize> sizes;
+    private final List<int[]> places;
     private final Map<Integer, PagePicture> pictures = new LinkedHashMap<>(32, 0.75f, true) {
         @Override
         protected boolean removeEldestEntry(Map.Entry<Integer, PagePicture> eldest) {
@@ -31,13 +31,15 @@ public final class Sheets implements AutoCloseable {
         }
     };
 
-    private Sheets(List<SheetFile> files) {
+    private Sheets(List<SheetFile> files, List<PageSize> sizes, List<int[]> places) {
         this.files = List.copyOf(files);
+        this.sizes = List.copyOf(sizes);
+        this.places = List.copyOf(places);
     }
 
     /** No sheet. */
     public static Sheets none() {
-        return new Sheets(List.of());
+        return new Sheets(List.of(), List.of(), List.of());
     }
 
     /**
@@ -47,19 +49,20 @@ public final class Sheets implements AutoCloseable {
      * @throws SheetException where a page is damaged
      */
     static Sheets of(List<SheetFile> files) throws SheetException {
-        Sheets sheets = new Sheets(files);
+        List<PageSize> sizes = new ArrayList<>();
+        List<int[]> places = new ArrayList<>();
         for (int f = 0; f < files.size(); f++) {
             for (int p = 1; p <= files.get(f).pageCount(); p++) {
-                sheets.sizes.add(files.get(f).pageSize(p));
-                sheets.places.add(new int[] {f, p});
+                sizes.add(files.get(f).pageSize(p));
+                places.add(new int[] {f, p});
             }
         }
-        return sheets;
+        return new Sheets(files, sizes, places);
     }
 
     /** The sizes of all pages, by number. */
     public List<PageSize> sizes() {
-        return List.copyOf(sizes);
+        return sizes;
     }
 
     /**

@@ -145,6 +145,9 @@ final class Footer {
         if (!facts.recognised()) {
             return session.recognising() ? "The sheet can be used while it is being read." : "";
         }
+        if (facts.netlist().nets().isEmpty()) {
+            return "No wires were found on these sheets; they can still be looked at, searched and marked.";
+        }
         return facts.netlist().parts().size() + " parts, " + facts.netlist().nets().size()
                 + " nets. Point at a wire to see its net; press ? for the keys.";
     }

@@ -61,6 +61,11 @@ final class NoticeStrip {
         ((GridData) strip.getLayoutData()).exclude = trouble == null;
         strip.setVisible(trouble != null);
         strip.getParent().layout(true, true);
+        for (Control c : strip.getChildren()) {
+            if (c instanceof Text) {
+                c.setFocus();
+            }
+        }
     }
 
     private void fill(Trouble trouble) {
@@ -75,7 +80,7 @@ final class NoticeStrip {
                 password.setLayoutData(wide);
                 password.addListener(SWT.DefaultSelection, e -> session.open(password.getText()));
                 button("Open", () -> session.open(password.getText()));
-                password.setFocus();
+                password.setBackground(look.colour(Palette.WHITE));
             }
             case RETRY -> {
                 button("Try again", () -> session.open(null));

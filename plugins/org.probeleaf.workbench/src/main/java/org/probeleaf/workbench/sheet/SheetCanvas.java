@@ -100,6 +100,7 @@ public final class SheetCanvas extends Canvas {
     private void tilesReady() {
         if (!isDisposed()) {
             redraw();
+            session.firstDrawn();
         }
     }
 
