@@ -87,7 +87,7 @@ public final class MarkedSheet {
         try (SheetFile file = SheetFile.open(bytes, sheet.fileName(), password);
                 PDDocument document = SheetDocument.open(file, bytes, password)) {
             marker.mark(document, sheet, file);
-            return PdfSaver.save(document, password);
+            return PdfSaver.save(document, bytes, password);
         }
     }
 

@@ -182,6 +182,7 @@ class MarkedSheetTest {
         String text = new String(whole, StandardCharsets.ISO_8859_1).replaceFirst("startxref\\s+\\d+", "startxref\n7");
         byte[] bent = text.getBytes(StandardCharsets.ISO_8859_1);
         byte[] marked = Marked.mark(bent, null, folder);
+        assertFalse(new String(marked, StandardCharsets.ISO_8859_1).contains("startxref\n7"), "written anew");
         Pdfs.assertSameContent(bent, marked, null);
         Pdfs.assertSamePixels(bent, marked, null, 1);
         PdfReader reader = new PdfReader(marked);

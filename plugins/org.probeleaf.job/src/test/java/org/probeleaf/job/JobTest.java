@@ -123,10 +123,11 @@ class JobTest {
     void create_lockedSheet_opensWithThePasswordKept() throws IOException {
         Path locked = TestSheets.locked(folder, "locked.pdf", "kelp");
         assertEquals(Problem.SHEET, problem(() -> Job.create(file, List.of(locked), JobDetails.blank()).close()));
-        Job.create(file, List.of(locked), JobDetails.blank(), "kelp").close();
+        Job.create(file, List.of(locked, sheet), JobDetails.blank(), "kelp").close();
         try (Job job = Job.open(file)) {
             assertEquals("kelp", job.sheetPassword(0));
-            assertEquals(1, job.recognise(Progress.NONE).sheets().size());
+            assertNull(job.sheetPassword(1));
+            assertEquals(3, job.recognise(Progress.NONE).sheets().size());
         }
     }
 
