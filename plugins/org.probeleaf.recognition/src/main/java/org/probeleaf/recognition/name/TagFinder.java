@@ -30,15 +30,8 @@ final class TagFinder {
     /** A reference to another sheet and zone behind a name: {@code /2.3A}, {@code /4C}. */
     private static final Pattern ELSEWHERE = Pattern.compile("\\s*[/ ]\\s*\\d{1,2}[.:/]?\\d{0,2}[A-Z]\\d{0,2}$");
 
-    /** Values of parts, which stand beside lines too: {@code 4k7}, {@code 100n}, {@code 10uF}. */
-    private static final Pattern VALUE = Pattern.compile("\\d+(?:[.,]\\d+)?\\s?[kKMRuUnpµμΩ]\\d*[FHR]?\\d*");
-
     /** A name with a range of members, which names a bus: {@code D[0..7]}, {@code A[15:0]}. */
     private static final Pattern BUS_NAME = Pattern.compile("[\\[(<{]\\d+(?:\\.\\.|:|-)\\d+[\\])>}]");
-
-    /** Names that only supplies have. */
-    private static final Pattern SUPPLY = Pattern.compile(
-            "(?i).*GND.*|V(CC|DD|SS|EE|BB|PP|BAT|BUS|IN|REF)[A-Z0-9_]*|[+-]?\\d+(\\.\\d+)?V\\d*.*|[AD]?V(CC|DD|SS)|0");
 
     private final PageInk page;
     private final Conductors conductors;
@@ -99,7 +92,7 @@ final class TagFinder {
         Axis axis = Axis.towards(s.fartherEnd(c.inner()), c.inner()).at(c.inner());
         double pitch = page.pitch();
         pool.freeIn(Box.of(c.inner()).grow(3 * pitch)).stream()
-                .filter(t -> isName(t.text()) && axis.aside(t.box()) < 0.5 * pitch
+                .filter(t -> NetNames.isName(t.text()) && axis.aside(t.box()) < 0.5 * pitch
                         && axis.nearest(t.box()) > -0.5 * pitch && axis.nearest(t.box()) < 2.5 * pitch)
                 .findFirst().ifPresent(t -> {
                     pool.take(t);
@@ -116,7 +109,7 @@ final class TagFinder {
         Axis axis = Axis.towards(s.fartherEnd(c.inner()), c.inner()).at(c.inner());
         Text best = null;
         List<Text> inside = pool.freeIn(outline).stream()
-                .filter(t -> outline.grow(page.reach()).contains(t.box().centre()) && isName(t.text())).toList();
+                .filter(t -> outline.grow(page.reach()).contains(t.box().centre()) && NetNames.mayFlag(t.text())).toList();
         for (Text t : inside) {
             boolean along = axis.horizontal() == isFlat(t);
             double near = axis.nearest(t.box());
@@ -205,7 +198,7 @@ final class TagFinder {
         for (Text t : pool.freeIn(b.box().grow(1.7 * page.pitch()))) {
             boolean behind = axis.farthest(t.box()) < -0.2 * page.pitch();
             double d = b.box().distance(t.box()) + (behind ? page.pitch() : 0);
-            if (isName(t.text()) && d < least && (!knownOnly || SUPPLY.matcher(t.text()).matches())) {
+            if (d < least && (knownOnly ? NetNames.isSupply(t.text()) : NetNames.maySupply(t.text()))) {
                 best = t;
                 least = d;
             }
@@ -221,7 +214,7 @@ final class TagFinder {
         List<Text> free = pool.free();
         free.sort(Comparator.comparingDouble((Text t) -> t.origin().y()).thenComparingDouble(t -> t.origin().x()));
         for (Text t : free) {
-            if (isName(t.text()) && !BUS_NAME.matcher(t.text()).find()) {
+            if (NetNames.isName(t.text()) && !BUS_NAME.matcher(t.text()).find()) {
                 label(t);
             }
         }
@@ -302,11 +295,5 @@ final class TagFinder {
 
     static boolean isFlat(Text t) {
         return Math.abs(Math.sin(Math.toRadians(t.angle()))) < 0.5;
-    }
-
-    /** Whether a text can be a net's name: one word, not long, with a letter in it or a supply's number. */
-    private static boolean isName(String text) {
-        return text.length() <= 32 && !text.contains(" ") && (text.matches(".*\\p{L}.*") || text.equals("0"))
-                && !VALUE.matcher(text).matches();
     }
 }
