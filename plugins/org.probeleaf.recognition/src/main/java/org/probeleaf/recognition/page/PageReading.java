@@ -31,7 +31,7 @@ public record PageReading(PageInk ink, Conductors conductors, List<Body> bodies,
     public static PageReading of(Drawing drawing) {
         PageInk ink = InkPreparer.prepare(drawing);
         Symbols symbols = Symbols.find(ink);
-        Conductors conductors = new Conductors(ink, symbols.leads());
+        Conductors conductors = new Conductors(ink, symbols);
         List<Contact> contacts = new ContactFinder(ink, conductors, symbols.bodies()).find();
         PageNames names = TextRoles.read(ink, conductors, symbols.bodies(), contacts);
         return new PageReading(ink, conductors, symbols.bodies(), contacts, names);

@@ -111,16 +111,43 @@ public record Symbols(List<Body> bodies, List<Segment> leads) {
             }
         }
         for (Map.Entry<Integer, List<Point>> e : crossings.entrySet()) {
-            Box box = bodies.get(e.getKey()).box().grow(page.reach());
-            if (box.contains(lead.a()) || box.contains(lead.b())) {
-                continue;
-            }
+            Body body = bodies.get(e.getKey());
+            Box box = body.box().grow(page.reach());
             List<Point> places = e.getValue();
             places.sort(Comparator.comparingDouble(p -> p.distance(lead.a())));
-            return List.of(piece(lead, lead.a(), places.get(0)),
-                    piece(lead, places.get(places.size() - 1), lead.b()));
+            boolean aInside = box.contains(lead.a());
+            boolean bInside = box.contains(lead.b());
+            if (aInside && bInside) {
+                continue;
+            }
+            if (aInside || bInside) {
+                Point inner = aInside ? lead.a() : lead.b();
+                Point outer = aInside ? lead.b() : lead.a();
+                Point edge = aInside ? places.get(places.size() - 1) : places.get(0);
+                // A line that enters a symbol and ends on it is a lead up to the edge and a part of the symbol beyond.
+                if (!isLarge(body, page.pitch()) && !isTiny(body, page.pitch())
+                        && edge.distance(inner) > 0.3 * page.pitch() && body.ink().stream()
+                        .anyMatch(s -> s.distance(inner) <= page.reach())) {
+                    return List.of(piece(lead, outer, edge), piece(lead, edge, inner));
+                }
+                continue;
+            }
+            Point first = places.get(0);
+            Point last = places.get(places.size() - 1);
+            if (first.distance(last) < 4 * page.reach()) {
+                // The two leads must not meet: they end at the edges of the symbol.
+                first = atEdge(lead, lead.a(), body.box());
+                last = atEdge(lead, lead.b(), body.box());
+            }
+            return List.of(piece(lead, lead.a(), first), piece(lead, last, lead.b()));
         }
         return List.of(lead);
+    }
+
+    /** Where an upright line that comes from {@code from} reaches a box. */
+    private static Point atEdge(Segment line, Point from, Box box) {
+        return line.horizontal() ? new Point(Math.max(box.x0(), Math.min(box.x1(), from.x())), from.y())
+                : new Point(from.x(), Math.max(box.y0(), Math.min(box.y1(), from.y())));
     }
 
     private static Segment piece(Segment of, Point a, Point b) {

@@ -12,6 +12,7 @@ import org.probeleaf.recognition.ink.Groups;
 import org.probeleaf.recognition.ink.PageInk;
 import org.probeleaf.recognition.ink.Segment;
 import org.probeleaf.recognition.ink.SpatialIndex;
+import org.probeleaf.recognition.symbol.Symbols;
 import org.probeleaf.schematic.geometry.Point;
 
 /**
@@ -26,23 +27,27 @@ public final class Conductors {
     private final Groups groups;
     private final Map<Segment, Integer> ids = new HashMap<>();
     private final SpatialIndex<Segment> index;
+    private final SpatialIndex<Segment> bodyInk;
     private final List<Point> junctions = new ArrayList<>();
     private final List<Point> openCrossings = new ArrayList<>();
 
     /**
      * @param page  the page's ink
-     * @param leads the leads of its symbols
+     * @param symbols its symbols, whose leads conduct
      */
-    public Conductors(PageInk page, List<Segment> leads) {
+    public Conductors(PageInk page, Symbols symbols) {
         this.page = page;
         this.segments = new ArrayList<>(page.wires());
         this.wireCount = segments.size();
-        this.segments.addAll(leads);
+        this.segments.addAll(symbols.leads());
         this.groups = new Groups(segments.size());
         for (int i = 0; i < segments.size(); i++) {
             ids.put(segments.get(i), i);
         }
         this.index = new SpatialIndex<>(segments, Segment::box);
+        List<Segment> ink = new ArrayList<>();
+        symbols.bodies().forEach(b -> ink.addAll(b.ink()));
+        this.bodyInk = new SpatialIndex<>(ink, Segment::box);
         joinAtEnds();
         joinAtDots();
     }
@@ -97,13 +102,28 @@ public final class Conductors {
         for (int i = 0; i < segments.size(); i++) {
             Segment s = segments.get(i);
             for (Point end : new Point[] {s.a(), s.b()}) {
-                joinAt(i, end, near(end, reach));
+                if (!endsOnBus(end)) {
+                    joinAt(i, end, near(end, reach));
+                }
             }
         }
     }
 
-    private void joinAt(int self, Point end, List<Integer> here) {
+    /** A wire that ends on a bus is a member of it and is joined to nothing else there. */
+    private boolean endsOnBus(Point end) {
+        return page.buses().stream().anyMatch(b -> b.distance(end) <= page.reach() + b.width() / 2);
+    }
+
+    /** Whether a lead comes to its body at this end; a line that happens to run past there is not joined. */
+    private boolean isInner(int segment, Point end) {
+        return !isWire(segment) && !isDotted(end) && bodyInk.near(end, page.reach()).stream()
+                .anyMatch(t -> t.distance(end) <= page.reach());
+    }
+
+    private void joinAt(int self, Point end, List<Integer> all) {
         double reach = page.reach();
+        List<Integer> here = !isInner(self, end) ? all : all.stream()
+                .filter(j -> segments.get(j).nearerEnd(end).distance(end) <= reach).toList();
         int ends = 0;
         int through = 0;
         for (int j : here) {
