@@ -3,13 +3,17 @@
 package org.probeleaf.recognition.name;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
+import org.jgrapht.Graph;
+import org.jgrapht.alg.matching.MaximumWeightBipartiteMatching;
+import org.jgrapht.graph.DefaultWeightedEdge;
+import org.jgrapht.graph.SimpleWeightedGraph;
 import org.probeleaf.drawing.primitive.Text;
 import org.probeleaf.recognition.ink.PageInk;
 import org.probeleaf.recognition.ink.SpatialIndex;
@@ -26,6 +30,8 @@ final class DesignatorMatcher {
 
     private static final double FARTHEST = 6;
     private static final double SIDE_WEIGHT = 1.0;
+    /** What it costs to leave a text and a symbol unpaired. */
+    private static final double UNPAIRED = 10;
 
     private final PageInk page;
     private final List<Body> bodies;
@@ -60,7 +66,7 @@ final class DesignatorMatcher {
     /** Names symbols with one pin, such as test points, with known classes of part only. */
     void matchSinglePins(Set<Integer> candidates, Set<Integer> spoken) {
         matchAmong(bodies.stream().filter(b -> candidates.contains(b.id()) && pinCount.get(b.id()) == 1
-                && !spoken.contains(b.id())).toList(), true);
+                && !spoken.contains(b.id()) && !Shapes.isCross(b)).toList(), true);
     }
 
     private void matchAmong(List<Body> able, boolean knownClassOnly) {
@@ -167,16 +173,35 @@ final class DesignatorMatcher {
         return where + (b.width() > 1.3 * b.height() ? "-" : b.height() > 1.3 * b.width() ? "|" : "+");
     }
 
+    /**
+     * Pairs texts and symbols so that all pairs together cost least and as many as can be are paired: where a text
+     * stands between two symbols, the whole row decides.
+     */
     private void assign(List<Pair> found) {
-        List<Pair> pairs = new ArrayList<>(preferSides(found));
-        pairs.sort(Comparator.comparingDouble(Pair::cost));
-        Set<String> used = new HashSet<>();
-        for (Pair p : pairs) {
-            boolean again = used.contains(p.text().text()) && p.cost() > 3;
-            if (!chosen.containsKey(p.body()) && !pool.isTaken(p.text()) && !again) {
+        Map<String, Integer> copies = new HashMap<>();
+        found.stream().map(Pair::text).distinct().forEach(t -> copies.merge(t.text(), 1, Integer::sum));
+        Graph<Object, DefaultWeightedEdge> graph = new SimpleWeightedGraph<>(DefaultWeightedEdge.class);
+        Map<DefaultWeightedEdge, Pair> pairOf = new HashMap<>();
+        Set<Object> texts = new LinkedHashSet<>();
+        Set<Object> symbols = new LinkedHashSet<>();
+        for (Pair p : preferSides(found)) {
+            boolean remoteCopy = copies.get(p.text().text()) > 1 && p.cost() > 3;
+            if (remoteCopy || chosen.containsKey(p.body()) || p.cost() >= UNPAIRED) {
+                continue;
+            }
+            texts.add(p.text());
+            symbols.add(p.body());
+            graph.addVertex(p.text());
+            graph.addVertex(p.body());
+            DefaultWeightedEdge edge = graph.addEdge(p.text(), p.body());
+            graph.setEdgeWeight(edge, Math.round(1000 * (UNPAIRED - p.cost())));
+            pairOf.put(edge, p);
+        }
+        if (!texts.isEmpty()) {
+            for (DefaultWeightedEdge e : new MaximumWeightBipartiteMatching<>(graph, texts, symbols).getMatching()) {
+                Pair p = pairOf.get(e);
                 chosen.put(p.body(), p.text());
                 pool.take(p.text());
-                used.add(p.text().text());
             }
         }
     }

@@ -49,4 +49,10 @@ final class Shapes {
                 && (s.shape() == Segment.Shape.CLOSED || s.shape() == Segment.Shape.FILLED)).count();
         return slanting >= 2 && body.ink().size() <= 14;
     }
+
+    /** Two slanting lines and nothing else: the mark of a pin that is meant to stay unconnected. */
+    static boolean isCross(Body body) {
+        return body.ink().size() <= 4 && body.ink().stream()
+                .allMatch(s -> s.shape() == Segment.Shape.LINE && !s.upright());
+    }
 }

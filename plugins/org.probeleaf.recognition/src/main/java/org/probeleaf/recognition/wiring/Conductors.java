@@ -123,7 +123,7 @@ public final class Conductors {
     private void joinAt(int self, Point end, List<Integer> all) {
         double reach = page.reach();
         List<Integer> here = !isInner(self, end) ? all : all.stream()
-                .filter(j -> segments.get(j).nearerEnd(end).distance(end) <= reach).toList();
+                .filter(j -> segments.get(j).nearerEnd(end).distance(end) <= (isWire(j) ? reach : 0.3 * reach)).toList();
         int ends = 0;
         int through = 0;
         for (int j : here) {
