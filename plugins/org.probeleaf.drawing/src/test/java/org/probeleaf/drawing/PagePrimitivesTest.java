@@ -15,6 +15,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType1Font;
 import org.apache.pdfbox.pdmodel.font.Standard14Fonts;
@@ -135,6 +136,33 @@ class PagePrimitivesTest {
 
         assertTrue(find(d, "SHOWN").visible());
         assertFalse(find(d, "HIDDEN").visible());
+    }
+
+    @Test
+    void draw_contentDamagedInTheMiddle_saysThatItIsNotComplete() throws IOException {
+        Drawing whole = drawContent("0 10 m 50 10 l S");
+        Drawing damaged = drawContent("0 10 m 50 10 l S \u00ff\u00fe#\u00ffxq 12 ]] zz 0 20 m 50 20 l S");
+
+        assertTrue(whole.complete());
+        assertFalse(damaged.complete());
+        assertFalse(damaged.strokes().isEmpty(), "what could be read is kept");
+    }
+
+    private static Drawing drawContent(String content) throws IOException {
+        try (PDDocument document = new PDDocument()) {
+            PDPage page = new PDPage(new PDRectangle(100, 100));
+            PDStream stream = new PDStream(document);
+            try (var out = stream.createOutputStream()) {
+                out.write(content.getBytes(java.nio.charset.StandardCharsets.ISO_8859_1));
+            }
+            page.setContents(stream);
+            document.addPage(page);
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            document.save(bytes);
+            try (SheetFile file = SheetFile.open(bytes.toByteArray(), "test.pdf", null)) {
+                return file.draw(1);
+            }
+        }
     }
 
     @Test

@@ -35,7 +35,7 @@ final class JobPages implements PageFeed.Source, AutoCloseable {
         int page = index + 1;
         JobSheet sheet = sheets.stream().filter(s -> s.holds(page)).findFirst().orElseThrow();
         Drawing d = file(sheet).draw(page - sheet.firstPage() + 1);
-        return new Drawing(page, d.width(), d.height(), d.kind(), d.strokes(), d.fills(), d.texts(), d.pictures());
+        return d.asPage(page);
     }
 
     private SheetFile file(JobSheet sheet) throws SheetException {

@@ -15,9 +15,12 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
+import org.apache.pdfbox.contentstream.operator.Operator;
 import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -45,6 +48,10 @@ import org.probeleaf.schematic.geometry.Point;
  */
 final class PageExtractor extends PDFGraphicsStreamEngine {
 
+    /** Operators of ISO 32000-1 annex A that change nothing about lines and text. */
+    private static final Set<String> KNOWN_BUT_UNUSED = Set.of("MP", "DP", "i", "ri", "d0", "d1", "BI", "ID", "EI",
+            "sh", "BMC", "EMC", "BDC", "gs", "M", "j");
+
     private final AffineTransform display;
     private final double displayScale;
     private final LayerState layers;
@@ -58,6 +65,8 @@ final class PageExtractor extends PDFGraphicsStreamEngine {
     private int hiddenDepth;
     private boolean clipPending;
     private int shows;
+    private boolean complete = true;
+    private int optionalDepth;
 
     /**
      * @param page    the page
@@ -89,6 +98,32 @@ final class PageExtractor extends PDFGraphicsStreamEngine {
 
     List<Picture> pictures() {
         return pictures;
+    }
+
+    /** Whether all of the content was understood. */
+    boolean complete() {
+        return complete;
+    }
+
+    @Override
+    protected void unsupportedOperator(Operator operator, List<COSBase> operands) {
+        // What is no operator of ISO 32000-1 annex A is debris of a damaged stream, unless it is marked as optional.
+        complete &= optionalDepth > 0 || KNOWN_BUT_UNUSED.contains(operator.getName());
+    }
+
+    @Override
+    protected void operatorException(Operator operator, List<COSBase> operands, IOException e) throws IOException {
+        complete = false;
+        super.operatorException(operator, operands, e);
+    }
+
+    @Override
+    protected void processOperator(Operator operator, List<COSBase> operands) throws IOException {
+        switch (operator.getName()) {
+            case "BX" -> optionalDepth++;
+            case "EX" -> optionalDepth = Math.max(0, optionalDepth - 1);
+            default -> super.processOperator(operator, operands);
+        }
     }
 
     @Override

@@ -17,14 +17,26 @@ import org.probeleaf.schematic.netlist.SheetKind;
  * @param fills    filled shapes, in the order of painting
  * @param texts    pieces of text, in the order of painting
  * @param pictures placed pictures
+ * @param complete false where a part of the page's content could not be read
  */
 public record Drawing(int page, double width, double height, SheetKind kind, List<Stroke> strokes, List<Fill> fills,
-        List<Text> texts, List<Picture> pictures) {
+        List<Text> texts, List<Picture> pictures, boolean complete) {
 
     public Drawing {
         strokes = List.copyOf(strokes);
         fills = List.copyOf(fills);
         texts = List.copyOf(texts);
         pictures = List.copyOf(pictures);
+    }
+
+    /** A page whose content was read whole. */
+    public Drawing(int page, double width, double height, SheetKind kind, List<Stroke> strokes, List<Fill> fills,
+            List<Text> texts, List<Picture> pictures) {
+        this(page, width, height, kind, strokes, fills, texts, pictures, true);
+    }
+
+    /** The same drawing under another page number, as where pages of several files count on. */
+    public Drawing asPage(int number) {
+        return new Drawing(number, width, height, kind, strokes, fills, texts, pictures, complete);
     }
 }

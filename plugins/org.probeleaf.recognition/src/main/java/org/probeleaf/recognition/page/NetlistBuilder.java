@@ -97,11 +97,16 @@ public final class NetlistBuilder {
     private void addConductors(int p) {
         PageReading page = pages.get(p);
         int number = page.ink().page();
+        if (!page.complete()) {
+            doubts.add(new Doubt("damaged-page", number, null,
+                    "A part of this page could not be read: the file is damaged there. Get it again if you can."));
+        }
         List<Segment> segments = page.conductors().segments();
         for (int s = 0; s < segments.size(); s++) {
             Draft net = draft(p, s);
             net.onPages.add(number);
             net.wireCount += page.conductors().isWire(s) ? 1 : 0;
+            net.doubted |= !page.complete();
             net.length += segments.get(s).length() / page.ink().pitch();
             net.wires.add(new Wire(number, List.of(segments.get(s).a(), segments.get(s).b())));
         }
@@ -128,10 +133,17 @@ public final class NetlistBuilder {
         int number = page.ink().page();
         Map<Integer, List<Contact>> contactsOf = new HashMap<>();
         page.contacts().forEach(c -> contactsOf.computeIfAbsent(c.body(), k -> new ArrayList<>()).add(c));
+        boolean lettered = !page.names().designators().isEmpty();
+        if (!lettered && !page.contacts().isEmpty()) {
+            doubts.add(new Doubt("no-designators", number, null, "No designator was found on this page: its lettering"
+                    + " may be drawn as lines, or it is no wiring sheet. Nets are drawn, parts are not named."));
+        }
         for (Body body : page.bodies()) {
             Text text = page.names().designators().get(body.id());
-            if (text == null) {
+            if (text == null && lettered) {
                 doubtNameless(page, body, contactsOf.getOrDefault(body.id(), List.of()));
+            }
+            if (text == null) {
                 continue;
             }
             String unit = refs.unit(text.text());

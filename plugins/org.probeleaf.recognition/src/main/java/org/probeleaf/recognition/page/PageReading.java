@@ -23,9 +23,10 @@ import org.probeleaf.recognition.wiring.ContactFinder;
  * @param bodies     its symbols, by id
  * @param contacts   where conductors meet symbols
  * @param names      what its texts say
+ * @param complete   false where a part of the page could not be read
  */
 public record PageReading(PageInk ink, Conductors conductors, List<Body> bodies, List<Contact> contacts,
-        PageNames names) {
+        PageNames names, boolean complete) {
 
     /** Reads one page. */
     public static PageReading of(Drawing drawing) {
@@ -34,6 +35,6 @@ public record PageReading(PageInk ink, Conductors conductors, List<Body> bodies,
         Conductors conductors = new Conductors(ink, symbols);
         List<Contact> contacts = new ContactFinder(ink, conductors, symbols.bodies()).find();
         PageNames names = TextRoles.read(ink, conductors, symbols.bodies(), contacts);
-        return new PageReading(ink, conductors, symbols.bodies(), contacts, names);
+        return new PageReading(ink, conductors, symbols.bodies(), contacts, names, drawing.complete());
     }
 }
