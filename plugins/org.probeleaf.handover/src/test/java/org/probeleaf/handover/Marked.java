@@ -52,7 +52,8 @@ final class Marked {
         LabelMark label = LabelMark.of(Place.parse("net:/RD"), new Anchor(1, new Point(150, 220)), "/RD strobe", WHEN);
         NoteMark note = NoteMark.of(Place.parse("1@120,150"), new Anchor(1, new Point(120, 150)),
                 "Leg 21 lifted \u2013 \u03a9 \u00b1 \u00b5 \u0416", WHEN);
-        NoteMark moved = NoteMark.of(Place.parse("1@120,150"), new Anchor(1, new Point(120, 150)), "moved by hand", WHEN)
+        NoteMark moved = NoteMark.of(Place.parse("1@120,150"), new Anchor(1, new Point(120, 150)), "moved by hand",
+                WHEN)
                 .withCard(new Offset(40, -90));
         return new JobState(new JobDetails("Tide logger", "", "", "M. Kestrel", List.of(Hazard.MAINS)),
                 List.of(new JobSheet(0, "board.pdf", "", 1, pages)), netlist, List.of(label), List.of(note, moved),

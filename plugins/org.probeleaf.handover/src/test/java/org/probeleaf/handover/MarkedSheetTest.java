@@ -107,10 +107,12 @@ class MarkedSheetTest {
     void write_textOutsideLatin_keptInFull() throws IOException {
         PdfReader reader = new PdfReader(Marked.mark(Sheets.make(new Sheets.Form(0, 0, null, false)), null, folder));
         List<String> contents = Pdfs.annotations(reader, 1).stream().map(a -> Pdfs.text(a, PdfName.CONTENTS)).toList();
-        assertTrue(contents.contains("1@120,150: Leg 21 lifted \u2013 \u03a9 \u00b1 \u00b5 \u0416"), contents.toString());
+        assertTrue(contents.contains("1@120,150: Leg 21 lifted \u2013 \u03a9 \u00b1 \u00b5 \u0416"),
+                contents.toString());
         assertTrue(contents.stream().anyMatch(c -> c.contains("3.3 k\u03a9") && c.contains("not as expected")),
                 contents.toString());
-        assertTrue(contents.stream().anyMatch(c -> c.contains("Mains voltage: ") && c.contains("local electrical codes")),
+        assertTrue(contents.stream().anyMatch(c -> c.contains("Mains voltage: ")
+                && c.contains("local electrical codes")),
                 contents.toString());
         reader.close();
     }
@@ -120,7 +122,8 @@ class MarkedSheetTest {
         byte[] original = Sheets.make(new Sheets.Form(0, 0, null, false));
         byte[] marked = Marked.mark(original, null, folder);
         try (PDDocument a = Loader.loadPDF(original); PDDocument b = Loader.loadPDF(marked)) {
-            assertNotEquals(Arrays.hashCode(Pdfs.pixels(Pdfs.render(a, 0, true))), Arrays.hashCode(Pdfs.pixels(Pdfs.render(b, 0, true))));
+            assertNotEquals(Arrays.hashCode(Pdfs.pixels(Pdfs.render(a, 0, true))),
+                    Arrays.hashCode(Pdfs.pixels(Pdfs.render(b, 0, true))));
         }
     }
 

@@ -28,7 +28,8 @@ import org.probeleaf.job.details.JobDetails;
 public record JobFile(Path path, JobStore store, WriterLock lock) implements AutoCloseable {
 
     /** Makes a file under another name first, so that it is there whole or not at all, and opens it to write. */
-    public static JobFile create(Path file, JobDetails details, List<NewSheet> sheets, Instant when) throws JobException {
+    public static JobFile create(Path file, JobDetails details, List<NewSheet> sheets, Instant when)
+            throws JobException {
         if (Files.exists(file)) {
             throw exists(file, null);
         }

@@ -9,8 +9,8 @@ import java.util.List;
 
 /**
  * The tables of a job file and the way to them from each older version. {@code PRAGMA user_version} says which version
- * a file has. Each step takes a file from the version before it to its own; a new file goes all the way. Steps are never
- * edited once a version with them has been used: a new need is a new step.
+ * a file has. Each step takes a file from the version before it to its own; a new file goes all the way. Steps are
+ * never edited once a version with them has been used: a new need is a new step.
  *
  * <ol>
  * <li>head, sheets and changes

@@ -75,7 +75,8 @@ public final class Card {
      * @param unit points that one design point takes on the page
      */
     public static List<Card> of(ReadingMark reading, TypeFace face, double unit) {
-        return List.of(of(reading, face, unit, WIDEST_READING * unit), of(reading, face, unit, NARROWER_READING * unit));
+        return List.of(of(reading, face, unit, WIDEST_READING * unit),
+                of(reading, face, unit, NARROWER_READING * unit));
     }
 
     private static Card of(ReadingMark reading, TypeFace face, double unit, double widest) {

@@ -41,7 +41,8 @@ public record Tag(String text, boolean own, Tint tint, double unit, double width
             return;
         }
         canvas.card(box, 2.2 * unit, Tint.WHITE, Tint.BLACK, 0.45 * unit);
-        Box swatch = new Box(box.x0() + 2.6 * unit, box.y0() + 2.6 * unit, box.x0() + 6.8 * unit, box.y1() - 2.6 * unit);
+        Box swatch = new Box(box.x0() + 2.6 * unit, box.y0() + 2.6 * unit, box.x0() + 6.8 * unit,
+                box.y1() - 2.6 * unit);
         canvas.card(swatch, 0.8 * unit, tint, Tint.BLACK, 0.3 * unit);
         canvas.text(new Point(box.x0() + 8.8 * unit, base), text, Letters.plain(SIZE * unit));
     }

@@ -46,9 +46,9 @@ final class Layers {
         touch(document.getDocumentCatalog().getCOSObject());
         touch(properties.getCOSObject());
         for (COSName key : new COSName[] {COSName.D, COSName.OCGS}) {
-            touch(((COSDictionary) properties.getCOSObject()).getDictionaryObject(key));
+            touch(properties.getCOSObject().getDictionaryObject(key));
         }
-        COSDictionary d = ((COSDictionary) properties.getCOSObject()).getCOSDictionary(COSName.D);
+        COSDictionary d = properties.getCOSObject().getCOSDictionary(COSName.D);
         touch(d.getDictionaryObject(COSName.ON));
         touch(d.getDictionaryObject(COSName.ORDER));
         return group;
