@@ -98,7 +98,7 @@ public final class DemoCommand extends Verb {
         reading(job, "IC1.21", "3.6Vpp", null, "pulses all the time");
         reading(job, "IC5.10", "3.5Vpp", null, "pulses with each poll of the float");
         reading(job, "IC5.8", "4.3V flat", "0V..0.8V", "should go low with each poll");
-        Place gate = Place.parse("IC5");
+        Place gate = Place.parse("IC5.9");
         job.apply(new AddNote(NoteMark.of(gate, anchor(job, gate), "Pins 9 and 10 both go low, pin 8 never does: this"
                 + " gate is dead, so the port IC9 is never read. IC5 is in a socket; fit another and try again.",
                 Instant.now())));
