@@ -60,7 +60,7 @@ public final class JobText {
         String verdict = r.verdict() == null ? ""
                 : "; expected " + r.expectation().text() + ": " + r.verdict().outcome().name().toLowerCase(Locale.ROOT)
                 + " (" + r.verdict().reason() + ")";
-        return at(r) + "  " + r.value().text() + (r.remark().isEmpty() ? "" : " " + r.remark()) + verdict;
+        return at(r) + "  " + r.shown() + (r.remark().isEmpty() ? "" : " " + r.remark()) + verdict;
     }
 
     /** What can hurt, for the person who works on it. */

@@ -44,7 +44,7 @@ record CardText(String head, List<String> body, RGB colour, Outcome outcome) {
             body.addAll(wrapped(line));
         }
         Outcome outcome = r.verdict() == null ? null : r.verdict().outcome();
-        return new CardText(r.value().text(), body, colour(outcome), outcome);
+        return new CardText(r.shown(), body, colour(outcome), outcome);
     }
 
     /** A place as people say it. */
