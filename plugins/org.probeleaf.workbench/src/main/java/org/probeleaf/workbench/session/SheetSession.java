@@ -122,6 +122,11 @@ public final class SheetSession {
         }
     }
 
+    /** Whether the first page can be seen. */
+    public boolean drawn() {
+        return drawn;
+    }
+
     private void recogniseIfDue() {
         if (drawn && recogniseWhenDrawn) {
             recogniseWhenDrawn = false;
@@ -193,8 +198,8 @@ public final class SheetSession {
 
         @Override
         public void stopped() {
-            end(new Trouble(Trouble.Kind.NOTICE,
-                    "Reading was stopped: nets cannot be followed until the sheets are read (Job > Read the sheets again)."));
+            end(new Trouble(Trouble.Kind.READ,
+                    "Reading was stopped: nets cannot be followed until the sheets have been read."));
         }
 
         @Override

@@ -16,6 +16,8 @@ public record Trouble(Kind kind, String text) {
         NOTICE,
         /** Try the same again. */
         RETRY,
+        /** Have the sheets read. */
+        READ,
         /** Type the sheet's password. */
         PASSWORD
     }

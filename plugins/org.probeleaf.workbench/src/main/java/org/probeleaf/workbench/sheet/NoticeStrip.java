@@ -86,6 +86,13 @@ final class NoticeStrip {
                 button("Try again", () -> session.open(null));
                 button("Dismiss", session::clearTrouble);
             }
+            case READ -> {
+                button("Read the sheets", () -> {
+                    session.clearTrouble();
+                    session.recognise();
+                });
+                button("Dismiss", session::clearTrouble);
+            }
             case NOTICE -> button("Dismiss", session::clearTrouble);
         }
     }

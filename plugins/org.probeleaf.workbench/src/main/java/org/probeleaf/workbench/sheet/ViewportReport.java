@@ -68,9 +68,9 @@ final class ViewportReport {
                 corner.x + f.x(), corner.y + f.y(), f.zoom(), f.width(), f.height()))
                 .collect(Collectors.joining(","));
         String json = String.format(Locale.ROOT,
-                "{\"recognised\":%b,\"recognising\":%b,\"selected\":\"%s\",\"revision\":%d,\"focus\":%b,\"typing\":%b,\"trouble\":\"%s\","
+                "{\"drawn\":%b,\"recognised\":%b,\"recognising\":%b,\"selected\":\"%s\",\"revision\":%d,\"focus\":%b,\"typing\":%b,\"trouble\":\"%s\","
                 + "\"canvas\":[%d,%d,%d,%d],\"pages\":[%s]}%n",
-                session.facts().map(f -> f.recognised()).orElse(false), session.recognising(),
+                session.drawn(), session.facts().map(f -> f.recognised()).orElse(false), session.recognising(),
                 session.selectedNet().map(n -> n.id()).orElse(""),
                 session.facts().map(f -> f.state().revision()).orElse(-1L), canvas.isFocusControl(),
                 canvas.getDisplay().getFocusControl() instanceof Text,

@@ -48,6 +48,7 @@ public final class BenchLogView extends SessionView {
         table.column("When", 14, 62, r -> when(r.entry().when()), null);
         table.column("What", 54, 120, BenchLogView::words, this::icon);
         table.column("Verdict", 40, 60, BenchLogView::verdict, this::verdictIcon);
+        table.hint("Readings, notes and names stand here in order of time.");
         table.colours(r -> r.entry().status() == LogEntry.Status.DONE ? null : look.colour(Palette.QUIET));
     }
 

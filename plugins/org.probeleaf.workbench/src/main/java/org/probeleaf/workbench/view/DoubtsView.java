@@ -22,6 +22,7 @@ public final class DoubtsView extends SessionView {
         table = new PlainTable<>(parent, Doubt.class, this::go);
         table.column("Doubt", 80, 160, Doubt::text, d -> look.icon("doubts"));
         table.column("Sheet", 12, 52, d -> String.valueOf(d.page()), null);
+        table.hint("Places where the reading of the sheets is unsure stand here.");
     }
 
     @Override

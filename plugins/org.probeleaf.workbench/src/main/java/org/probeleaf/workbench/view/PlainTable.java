@@ -20,6 +20,7 @@ import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.probeleaf.workbench.look.Look;
+import org.probeleaf.workbench.look.Palette;
 
 /** A table of records: columns of text, a picture in the first, and one thing to do with a row. */
 final class PlainTable<T> {
@@ -48,6 +49,17 @@ final class PlainTable<T> {
         if (row != null) {
             open.accept(type.cast(row));
         }
+    }
+
+    /** What stands in the table while it is empty. */
+    void hint(String words) {
+        Look look = new Look(viewer.getTable());
+        viewer.getTable().addListener(SWT.Paint, e -> {
+            if (viewer.getTable().getItemCount() == 0) {
+                e.gc.setForeground(look.colour(Palette.QUIET));
+                e.gc.drawText(words, 12, 12, true);
+            }
+        });
     }
 
     /** The colour of a row's text; null gives the usual one. */
