@@ -102,9 +102,10 @@ class HouseTest {
             .that().resideOutsideOfPackages("org.probeleaf.drawing..", "org.probeleaf.handover..")
             .should().dependOnClassesThat().resideInAPackage("org.apache.pdfbox..");
 
+    /** Paths in the trace, the matching of names to symbols in the recognition. */
     @ArchTest
-    static final ArchRule ONLY_TRACE_KNOWS_THE_GRAPH_LIBRARY = noClasses()
-            .that().resideOutsideOfPackage("org.probeleaf.trace..")
+    static final ArchRule ONLY_TRACE_AND_RECOGNITION_KNOW_THE_GRAPH_LIBRARY = noClasses()
+            .that().resideOutsideOfPackages("org.probeleaf.trace..", "org.probeleaf.recognition..")
             .should().dependOnClassesThat().resideInAPackage("org.jgrapht..");
 
     @ArchTest
