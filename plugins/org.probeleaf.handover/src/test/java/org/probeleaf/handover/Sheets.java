@@ -38,7 +38,7 @@ final class Sheets {
             PDPage page = new PDPage(new PDRectangle(500, 360));
             page.setRotation(form.rotation());
             page.setCropBox(new PDRectangle(form.crop(), form.crop(), 500 - 2 * form.crop(), 360 - 2 * form.crop()));
-            page.getCOSObject().setFloat(COSName.getPDFName("UserUnit"), 1);
+            page.getCOSObject().setFloat(COSName.getPDFName("UserUnit"), form.crop() == 20 ? 2 : 1);
             document.addPage(page);
             try (PDPageContentStream content = new PDPageContentStream(document, page)) {
                 content.moveTo(60, 80);
