@@ -127,6 +127,12 @@ class BadInputTest {
         Shell.run("nets", file, "--password", "tide").done();
     }
 
+    /** Protected against changes only: it opens without being asked. */
+    @Test
+    void nets_pdfProtectedByItsOwnerOnly_opens() throws IOException {
+        Shell.run("nets", file("owner.pdf", Fixtures.protectedPdf(""))).done();
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"png", "jpg", "tiff"})
     void nets_picture_opensAsAScan(String format) throws IOException {
