@@ -71,7 +71,7 @@ class GuideTest {
         assertEquals("./probeleaf", words.get(0), "the guide's commands start with ./probeleaf");
         assertFalse(words.contains("window"), "the guide opens no window in a console block");
         List<String> line = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Djava.awt.headless=true", "-Duser.timezone=UTC", "-cp", absoluteClassPath(),
+                "-Djava.awt.headless=true", "-Duser.timezone=UTC", "-Dprobeleaf.home=" + folder, "-cp", absoluteClassPath(),
                 "org.probeleaf.cli.Main"));
         line.addAll(words.subList(1, words.size()));
         Process process = new ProcessBuilder(line).directory(folder.toFile()).redirectErrorStream(true).start();
