@@ -97,6 +97,9 @@ public final class SheetSession {
 
     /** On the worker: the job is open. */
     private void opened(Job ready) {
+        if (job != null) {
+            job.close();
+        }
         job = ready;
         job.addListener(state -> publish(Facts.of(state, workerFacts)));
         boolean toRead = ready.readOnly();

@@ -256,6 +256,7 @@ public final class SheetCanvas extends Canvas {
 
     /** Fits a piece of a page, such as a part. */
     void fitBox(int page, Box box) {
+        remember();
         ensureShown(page);
         Box onPage = stack.box(page);
         Box document = new Box(box.x0() + onPage.x0(), box.y0() + onPage.y0(), box.x1() + onPage.x0(),
