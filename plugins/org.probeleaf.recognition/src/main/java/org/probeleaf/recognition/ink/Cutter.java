@@ -10,6 +10,7 @@ import java.util.Map;
 import org.probeleaf.drawing.primitive.Drawing;
 import org.probeleaf.drawing.primitive.Fill;
 import org.probeleaf.drawing.primitive.Stroke;
+import org.probeleaf.drawing.primitive.Text;
 import org.probeleaf.recognition.ink.Segment.Shape;
 import org.probeleaf.schematic.geometry.Box;
 import org.probeleaf.schematic.geometry.Point;
@@ -30,10 +31,17 @@ final class Cutter {
     Cutter(Drawing drawing, Lettering lettering) {
         this.drawing = drawing;
         this.lettering = lettering;
-        this.largestDot = Math.max(drawing.width(), drawing.height()) / 120;
+        this.largestDot = largestDot(drawing, lettering.texts());
         cutFills();
         this.spots = new SpatialIndex<>(List.copyOf(dots), d -> Box.of(d.at()));
         cutStrokes();
+    }
+
+    /** A junction dot is smaller than a letter; without text to go by the page's size serves. */
+    private static double largestDot(Drawing drawing, List<Text> texts) {
+        double[] sizes = texts.stream().mapToDouble(Text::size).sorted().toArray();
+        return sizes.length > 0 ? 0.9 * sizes[sizes.length / 2]
+                : Math.max(drawing.width(), drawing.height()) / 120;
     }
 
     List<Segment> segments() {

@@ -31,6 +31,11 @@ final class Frame {
                 frame.add(s);
             }
         }
+        if (sides(frame, width, height) < 3) {
+            // A long line along one edge is a wire; a border runs round the page.
+            frame.clear();
+            open.clear();
+        }
         if (!frame.isEmpty()) {
             SpatialIndex<Segment> index = new SpatialIndex<>(segments, Segment::box);
             while (!open.isEmpty()) {
@@ -53,6 +58,16 @@ final class Frame {
     /** The segments that are not part of the frame. */
     List<Segment> drawing() {
         return drawing;
+    }
+
+    /** On how many sides of the page border lines were found. */
+    private static int sides(Set<Segment> lines, double width, double height) {
+        Set<String> sides = new HashSet<>();
+        for (Segment s : lines) {
+            sides.add(s.horizontal() ? s.a().y() < height / 2 ? "top" : "bottom"
+                    : s.a().x() < width / 2 ? "left" : "right");
+        }
+        return sides.size();
     }
 
     private static boolean nearBorder(Segment s, double width, double height) {

@@ -76,7 +76,28 @@ final class PinTexts {
         // One such text beside a symbol is more likely its designator; several in a row are pins of a grid.
         options.removeIf(o -> textsOfBody.get(o.contact().body()).size() < 3 && !o.text().text().contains("*"));
         assign(options, numbers);
+        takeUndrawnPins();
         findLetters(contacts);
+    }
+
+    /** Sheets may print numbers of pins whose leads are not drawn; among others of their kind they are no designators. */
+    private void takeUndrawnPins() {
+        Map<Integer, List<Text>> lettered = new HashMap<>();
+        numbers.forEach((c, t) -> {
+            if (Character.isLetter(t.text().charAt(0))) {
+                lettered.computeIfAbsent(c.body(), k -> new ArrayList<>()).add(t);
+            }
+        });
+        lettered.forEach((body, texts) -> {
+            String letters = texts.get(0).text().replaceAll("\\d.*", "");
+            for (Text t : pool.freeIn(bodies.get(body).box().grow(2 * page.pitch()))) {
+                boolean alike = texts.size() >= 3 && TextStyle.of(t).equals(TextStyle.of(texts.get(0)))
+                        && t.text().matches(Pattern.quote(letters) + "\\d{1,3}");
+                if (alike) {
+                    pool.take(t);
+                }
+            }
+        });
     }
 
     /** Pins of transistors and diodes that bear letters in place of numbers. */
@@ -96,7 +117,7 @@ final class PinTexts {
         double pitch = page.pitch();
         for (Contact c : contacts) {
             Segment s = conductors.segments().get(c.segment());
-            Point far = conductors.isWire(c.segment()) ? towards(c.inner(), s.fartherEnd(c.inner()), 2.5 * pitch)
+            Point far = conductors.isWire(c.segment()) || c.outer().equals(c.inner()) ? towards(c.inner(), s.fartherEnd(c.inner()), 2.5 * pitch)
                     : c.outer();
             Box lead = Box.of(c.inner().x(), c.inner().y(), far.x(), far.y());
             boolean flat = lead.width() >= lead.height();

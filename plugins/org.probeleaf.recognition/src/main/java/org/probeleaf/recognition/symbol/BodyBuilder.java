@@ -24,6 +24,8 @@ final class BodyBuilder {
 
     /** The widest gap inside a symbol, in pitches. */
     private static final double GAP = 0.5;
+    /** The widest gap between two equal plates, in pitches. */
+    private static final double TWIN_GAP = 1.1;
     /** The largest piece that may be joined over a gap, in pitches. */
     private static final double SMALL = 3.2;
     /** A gap over which a piece with a lead joins a symbol that has two, as a gate joins its channel; in pitches. */
@@ -93,6 +95,11 @@ final class BodyBuilder {
                     pairs.add(new Body[] {b, c});
                 }
             }
+            for (Body c : index.touching(b.box().grow(TWIN_GAP * pitch))) {
+                if (c.id() > b.id() && areTwins(b, c)) {
+                    pairs.add(new Body[] {b, c});
+                }
+            }
         }
         pairs.sort(Comparator.comparingDouble(p -> p[0].box().distance(p[1].box())));
         Map<Integer, Integer> leadCount = new HashMap<>();
@@ -130,6 +137,19 @@ final class BodyBuilder {
             }
         }
         return count;
+    }
+
+    /** Two equal bars right opposite each other: the plates of a capacitor, however far apart they are drawn. */
+    private boolean areTwins(Body b, Body c) {
+        Box p = b.box();
+        Box q = c.box();
+        double reach = page.reach();
+        boolean flat = p.width() > 3 * p.height() && q.width() > 3 * q.height();
+        boolean upright = p.height() > 3 * p.width() && q.height() > 3 * q.width();
+        boolean level = flat ? Math.abs(p.x0() - q.x0()) < reach && Math.abs(p.x1() - q.x1()) < reach
+                : Math.abs(p.y0() - q.y0()) < reach && Math.abs(p.y1() - q.y1()) < reach;
+        return (flat || upright) && level && Math.max(p.width(), p.height()) < SMALL * page.pitch()
+                && leadsAt(b) == 1 && leadsAt(c) == 1;
     }
 
     private final Map<Integer, Integer> firstSegment = new HashMap<>();

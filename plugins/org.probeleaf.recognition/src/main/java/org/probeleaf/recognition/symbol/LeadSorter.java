@@ -69,6 +69,10 @@ final class LeadSorter {
         SpatialIndex<Segment> wire = new SpatialIndex<>(page.wires(), Segment::box);
         List<Segment> all = new ArrayList<>(lines);
         all.addAll(slanting);
+        if (page.wires().isEmpty()) {
+            // Wires are among these lines; those that come to a dot or to a closed outline are no outline themselves.
+            all.removeIf(s -> comesToDot(s) || endsOnOutline(s, solid));
+        }
         Map<Segment, List<Segment>> onLoop = new HashMap<>();
         Map<Segment, List<Segment>> offLoop = new HashMap<>();
         sortByLoops(all, new SpatialIndex<>(all, Segment::box), onLoop, offLoop);
@@ -79,7 +83,7 @@ final class LeadSorter {
                 added.add(s);
             } else {
                 added.addAll(onLoop.getOrDefault(s, List.of()));
-                later.addAll(offLoop.getOrDefault(s, List.of()));
+                later.addAll(offLoop.getOrDefault(s, onLoop.containsKey(s) ? List.of() : List.of(s)));
             }
         }
         body.addAll(added);
@@ -92,6 +96,20 @@ final class LeadSorter {
                     && (isDeadEnd(s, s.a(), s.b(), line, wire) || isDeadEnd(s, s.b(), s.a(), line, wire));
             (inside || cornerPlate ? body : leads).add(s);
         }
+    }
+
+    private boolean comesToDot(Segment s) {
+        return page.dots().stream().anyMatch(d -> d.radius() > 0.7 * s.width() && s.distance(d.at()) <= reach);
+    }
+
+    private boolean endsOnOutline(Segment s, SpatialIndex<Segment> solid) {
+        for (Point end : new Point[] {s.a(), s.b()}) {
+            if (solid.near(end, reach).stream().anyMatch(t -> t.shape() == Segment.Shape.CLOSED
+                    && t.distance(end) <= reach)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Cuts each line where others meet it and sorts the pieces: those on a closed loop, those on none. */
@@ -188,11 +206,16 @@ final class LeadSorter {
         return false;
     }
 
+    private static double slack(Segment t, Segment self) {
+        return t.shape() == Segment.Shape.CLOSED ? (t.width() + self.width()) / 2 : 0;
+    }
+
     private boolean meets(Point end, SpatialIndex<Segment> index, Segment self) {
-        for (Segment t : index.near(end, reach)) {
+        for (Segment t : index.near(end, reach + self.width() + 1)) {
             // A piece does not meet the line that it was cut from.
             boolean same = t.stroke() == self.stroke() && t.horizontal() == self.horizontal();
-            if (!same && t.distance(end) <= reach) {
+            // Lines are drawn up to each other's edges as well as to their middles.
+            if (!same && t.distance(end) <= reach + slack(t, self)) {
                 return true;
             }
         }

@@ -80,7 +80,7 @@ public final class ContactFinder {
         boolean met = false;
         for (Segment t : ink.near(end, reach + 1)) {
             Body b = owner.get(t);
-            if (t.distance(end) <= reach + t.width() / 2) {
+            if (t.distance(end) <= reach + (t.width() + s.width()) / 2) {
                 met = true;
                 byBody.putIfAbsent(b.id(), contact(b, segment, s, end));
             }
