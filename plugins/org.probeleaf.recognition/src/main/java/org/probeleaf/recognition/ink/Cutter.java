@@ -80,7 +80,7 @@ final class Cutter {
             return;
         }
         int style = style(new Style(stroke.rgb(), Math.round(stroke.width() * 20), stroke.dashed()));
-        Shape shape = stroke.curved() ? Shape.CURVED : closed ? Shape.CLOSED : Shape.LINE;
+        Shape shape = stroke.curved() ? closed ? Shape.ROUND : Shape.CURVED : closed ? Shape.CLOSED : Shape.LINE;
         addChain(points, closed, style, shape, stroke.width());
     }
 

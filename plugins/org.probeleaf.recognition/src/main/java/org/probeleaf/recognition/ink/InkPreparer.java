@@ -30,9 +30,10 @@ public final class InkPreparer {
         List<Segment> wires = new ArrayList<>();
         List<Segment> buses = new ArrayList<>();
         List<Segment> symbols = new ArrayList<>();
+        SymbolLines own = new SymbolLines(segments, pitch, reach);
         for (Segment s : segments) {
             switch (roles.role(s.style())) {
-                case WIRE -> wires.add(s);
+                case WIRE -> (own.isSymbol(s) ? symbols : wires).add(s);
                 case BUS -> buses.add(s);
                 default -> symbols.add(s);
             }

@@ -23,8 +23,10 @@ public record Segment(int stroke, int style, Point a, Point b, Shape shape, doub
         LINE,
         /** A closed outline. */
         CLOSED,
-        /** A line with a curve in it. */
+        /** An open line with a curve in it. */
         CURVED,
+        /** A closed outline with a curve in it: a circle, a bubble. */
+        ROUND,
         /** The outline of a filled shape. */
         FILLED
     }

@@ -39,7 +39,8 @@ final class Shapes {
     private static boolean isPlates(Body body) {
         List<Segment> ink = body.ink();
         long lines = ink.stream().filter(s -> s.shape() == Segment.Shape.LINE && s.upright()).count();
-        long slanting = ink.stream().filter(s -> !s.upright() && s.shape() != Segment.Shape.CURVED).count();
+        long slanting = ink.stream().filter(s -> !s.upright() && s.shape() != Segment.Shape.CURVED
+                && s.shape() != Segment.Shape.ROUND).count();
         boolean allAlong = ink.stream().filter(Segment::upright).map(Segment::horizontal).distinct().count() == 1;
         return lines >= 2 && lines <= 4 && slanting == 0 && allAlong;
     }

@@ -219,7 +219,7 @@ final class BodyBuilder {
         for (Segment s : segments) {
             boolean closed = s.shape() == Segment.Shape.CLOSED || s.shape() == Segment.Shape.FILLED;
             // Straight lines that became body ink by making a loop are taken as one outline.
-            int key = closed || s.shape() == Segment.Shape.CURVED ? s.stroke() : -1;
+            int key = closed || s.shape() != Segment.Shape.LINE ? s.stroke() : -1;
             boxes.merge(key, s.box(), Box::union);
         }
         Box best = null;

@@ -35,7 +35,7 @@ final class LeadSorter {
                 leads.add(s);
                 continue;
             }
-            boolean chain = s.shape() == Segment.Shape.LINE || s.shape() == Segment.Shape.CURVED;
+            boolean chain = s.shape() != Segment.Shape.CLOSED && s.shape() != Segment.Shape.FILLED;
             (straight && s.upright() ? lines : chain ? slanting : body).add(s);
         }
         body.addAll(slanting);
