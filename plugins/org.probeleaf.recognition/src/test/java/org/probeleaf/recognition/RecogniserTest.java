@@ -40,6 +40,12 @@ class RecogniserTest {
     }
 
     @Test
+    void recognise_wireDrawnTwice_isOneWire() {
+        checkNets("-: IC1.3 IC2.1", chips().wire(200, 100, 250, 100, 250, 60, 350, 60, 350, 100, 400, 100)
+                .wire(200, 100, 250, 100, 250, 60, 350, 60, 350, 100, 400, 100));
+    }
+
+    @Test
     void recognise_plainCrossing_doesNotJoin() {
         Sketch crossing = chips().wire(200, 100, 300, 100, 300, 110, 400, 110)
                 .wire(200, 110, 280, 110, 280, 80, 320, 80, 320, 100, 400, 100);

@@ -27,6 +27,7 @@ import org.probeleaf.schematic.netlist.Part;
 import org.probeleaf.schematic.netlist.PartUnit;
 import org.probeleaf.schematic.netlist.Pin;
 import org.probeleaf.schematic.netlist.Sheet;
+import org.probeleaf.schematic.netlist.SheetKind;
 import org.probeleaf.schematic.netlist.Wire;
 
 /** Puts the readings of all pages together to one netlist. */
@@ -83,6 +84,10 @@ public final class NetlistBuilder {
     public Netlist build(String file, String sha256, List<Sheet> sheets) {
         pages.forEach(p -> p.names().designators().values().forEach(t -> refs.note(t.text())));
         for (int p = 0; p < pages.size(); p++) {
+            if (sheets.get(p).kind() == SheetKind.SCAN) {
+                doubts.add(new Doubt("picture-page", pages.get(p).ink().page(), null,
+                        "This page is a picture; the lines in pictures are not read yet."));
+            }
             addConductors(p);
         }
         for (int p = 0; p < pages.size(); p++) {

@@ -4,8 +4,10 @@ package org.probeleaf.recognition.wiring;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 import org.probeleaf.recognition.ink.Dot;
 import org.probeleaf.recognition.ink.Groups;
@@ -134,7 +136,7 @@ public final class Conductors {
                 through++;
             }
         }
-        if (ends == 4 && through == 0 && !isDotted(end) && crossesStraight(end, here)) {
+        if (ends >= 4 && through == 0 && !isDotted(end) && crossesStraight(end, here)) {
             joinStraight(self, end, here);
             openCrossings.add(end);
             return;
@@ -156,12 +158,15 @@ public final class Conductors {
         return page.dots().isEmpty();
     }
 
+    /** Whether lines leave in all four directions; wires drawn twice leave in the same ones again. */
     private boolean crossesStraight(Point end, List<Integer> here) {
-        int horizontal = 0;
+        Set<String> directions = new HashSet<>();
         for (int j : here) {
-            horizontal += segments.get(j).horizontal() ? 1 : 0;
+            Segment s = segments.get(j);
+            Point far = s.fartherEnd(end);
+            directions.add(s.horizontal() ? far.x() > end.x() ? "right" : "left" : far.y() > end.y() ? "down" : "up");
         }
-        return horizontal == 2 && here.size() == 4;
+        return directions.size() == 4;
     }
 
     private void joinStraight(int self, Point end, List<Integer> here) {
