@@ -149,7 +149,7 @@ final class Footer {
             return "No wires were found on these sheets; they can still be looked at, searched and marked.";
         }
         return facts.netlist().parts().size() + " parts, " + facts.netlist().nets().size()
-                + " nets. Point at a wire to see its net; press ? for the keys.";
+                + " nets. Click a wire or a pin; R pins a reading there, ? shows all keys.";
     }
 
     /** Name, number of pins, sheets, drivers. */
