@@ -3,6 +3,7 @@
 package org.probeleaf.job.internal;
 
 import java.io.IOException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.sql.SQLException;
 
@@ -37,11 +38,16 @@ public final class Failures {
 
     /** For a failure of the file system. */
     public static JobException of(Path file, IOException e) {
+        if (e instanceof NoSuchFileException) {
+            return new JobException(Problem.NOT_WRITTEN, file + ": its folder is not there; make the folder first", e);
+        }
         return new JobException(Problem.NOT_WRITTEN, file + ": cannot be written (" + e.getClass().getSimpleName()
                 + "); check the folder and your rights to it", e);
     }
 
     private static String plain(SQLException e) {
-        return String.valueOf(e.getMessage()).lines().findFirst().orElse("").replaceAll("^\\[[A-Z_]+\\]\\s*", "");
+        // SQLite's driver adds the same words a second time in brackets.
+        return String.valueOf(e.getMessage()).lines().findFirst().orElse("").replaceAll("^\\[[A-Z_]+\\]\\s*", "")
+                .replaceAll("\\s*\\([^()]*\\)$", "");
     }
 }
