@@ -4,6 +4,7 @@ package org.probeleaf.trace;
 
 import java.util.Comparator;
 
+import org.probeleaf.schematic.netlist.NaturalOrder;
 import org.probeleaf.schematic.netlist.Part;
 import org.probeleaf.schematic.netlist.Pin;
 import org.probeleaf.schematic.partbook.PinDirection;

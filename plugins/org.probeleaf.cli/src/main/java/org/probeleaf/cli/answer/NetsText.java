@@ -8,12 +8,12 @@ import java.util.Comparator;
 import java.util.List;
 
 import org.probeleaf.schematic.netlist.Doubt;
+import org.probeleaf.schematic.netlist.NaturalOrder;
 import org.probeleaf.schematic.netlist.Net;
 import org.probeleaf.schematic.netlist.Netlist;
 import org.probeleaf.schematic.netlist.Part;
 import org.probeleaf.schematic.partbook.PartBook;
 import org.probeleaf.schematic.place.Place;
-import org.probeleaf.trace.NaturalOrder;
 import org.probeleaf.trace.SignalGraph;
 
 /** What is connected, for people: the nets by name with their pins, then the doubts. */

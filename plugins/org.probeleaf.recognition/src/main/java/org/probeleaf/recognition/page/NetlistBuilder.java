@@ -20,6 +20,7 @@ import org.probeleaf.schematic.geometry.Point;
 import org.probeleaf.schematic.netlist.Doubt;
 import org.probeleaf.schematic.netlist.Junction;
 import org.probeleaf.schematic.netlist.LabelKind;
+import org.probeleaf.schematic.netlist.NaturalOrder;
 import org.probeleaf.schematic.netlist.Net;
 import org.probeleaf.schematic.netlist.NetLabel;
 import org.probeleaf.schematic.netlist.Netlist;
@@ -41,7 +42,7 @@ public final class NetlistBuilder {
     private final Nodes nodes;
     private final Refs refs = new Refs();
     private final Map<Integer, Draft> drafts = new LinkedHashMap<>();
-    private final Map<String, PartDraft> parts = new TreeMap<>(new NaturalOrder());
+    private final Map<String, PartDraft> parts = new TreeMap<>(NaturalOrder.INSTANCE);
     private final List<Doubt> doubts = new ArrayList<>();
 
     /** A net under construction. */
@@ -204,7 +205,7 @@ public final class NetlistBuilder {
     }
 
     private List<Pin> pins(PartDraft part) {
-        NaturalOrder natural = new NaturalOrder();
+        NaturalOrder natural = NaturalOrder.INSTANCE;
         return part.pins.stream()
                 .sorted(Comparator.comparing(DraftPin::number, natural).thenComparing(DraftPin::name, natural)
                         .thenComparing(DraftPin::page).thenComparing(q -> q.at().y()).thenComparing(q -> q.at().x()))

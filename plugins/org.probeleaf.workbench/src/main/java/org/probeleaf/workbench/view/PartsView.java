@@ -11,9 +11,9 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
+import org.probeleaf.schematic.netlist.NaturalOrder;
 import org.probeleaf.schematic.netlist.Part;
 import org.probeleaf.schematic.netlist.PartUnit;
-import org.probeleaf.trace.NaturalOrder;
 import org.probeleaf.workbench.session.Facts;
 import org.probeleaf.workbench.session.Selection;
 

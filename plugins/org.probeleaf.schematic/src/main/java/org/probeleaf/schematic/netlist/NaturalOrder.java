@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 // SPDX-FileCopyrightText: The Probeleaf authors
-package org.probeleaf.trace;
+package org.probeleaf.schematic.netlist;
 
 import java.util.Comparator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Texts in the order of people: {@code R2} before {@code R10}; letter case counts last. */
+/** Texts in the order of people: {@code R2} before {@code R10}; letter case counts last; null comes after all. */
 public enum NaturalOrder implements Comparator<String> {
     INSTANCE;
 
@@ -14,6 +14,9 @@ public enum NaturalOrder implements Comparator<String> {
 
     @Override
     public int compare(String a, String b) {
+        if (a == null || b == null) {
+            return a == null ? b == null ? 0 : 1 : -1;
+        }
         Matcher ma = PIECE.matcher(a);
         Matcher mb = PIECE.matcher(b);
         while (true) {
