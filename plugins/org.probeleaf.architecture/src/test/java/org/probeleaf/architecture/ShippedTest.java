@@ -33,16 +33,16 @@ class ShippedTest {
         Set<String> names = libraries();
         Set<String> listed = list().keySet();
         assertEquals(List.of(), names.stream().filter(n -> listed.stream().noneMatch(l -> means(l, n))).toList(),
-                "shipped, but not in licences/README.md");
+                "shipped, but not in docs/licences/README.md");
         assertEquals(List.of(), listed.stream().filter(l -> names.stream().noneMatch(n -> means(l, n))).toList(),
-                "in licences/README.md, but not shipped");
+                "in docs/licences/README.md, but not shipped");
     }
 
     @Test
     void everyLicenceText_thatIsNamed_isThere() throws IOException {
         for (String texts : list().values()) {
             for (String text : texts.split(",\\s*")) {
-                Path file = House.root().resolve(text.equals("LICENSE") ? text : "licences/" + text);
+                Path file = House.root().resolve(text.equals("LICENSE") ? text : "docs/licences/" + text);
                 assertTrue(Files.isRegularFile(file), file.toString());
             }
         }
@@ -105,7 +105,7 @@ class ShippedTest {
 
     /** Name and texts of each row of the list. */
     private static Map<String, String> list() throws IOException {
-        return Files.readAllLines(House.root().resolve("licences/README.md")).stream()
+        return Files.readAllLines(House.root().resolve("docs/licences/README.md")).stream()
                 .filter(l -> l.startsWith("| ") && !l.startsWith("| file")).map(l -> l.split("\\s*\\|\\s*"))
                 .collect(Collectors.toMap(c -> c[1], c -> c[4], (a, b) -> b, LinkedHashMap::new));
     }

@@ -102,7 +102,7 @@ public final class Assembler {
     private void copyLicences(Path root) throws IOException {
         Files.copy(root.resolve("LICENSE"), home.resolve("LICENSE"), StandardCopyOption.REPLACE_EXISTING);
         Path to = Files.createDirectories(home.resolve("licences"));
-        try (Stream<Path> files = Files.list(root.resolve("licences"))) {
+        try (Stream<Path> files = Files.list(root.resolve("docs/licences"))) {
             for (Path file : files.toList()) {
                 Files.copy(file, to.resolve(file.getFileName()), StandardCopyOption.REPLACE_EXISTING);
             }
