@@ -281,7 +281,7 @@ public final class Job implements AutoCloseable {
     }
 
     /**
-     * The bytes of a sheet file exactly as they came.
+     * The bytes of a sheet file exactly as they came; bytes that have changed since are never handed on.
      *
      * @param index 0-based, see {@link JobSheet#index}
      * @throws JobException DAMAGED
@@ -289,7 +289,13 @@ public final class Job implements AutoCloseable {
     public synchronized byte[] sheetBytes(int index) throws JobException {
         requireOpen();
         try {
-            return file.store().sheetBytes(index);
+            byte[] bytes = file.store().sheetBytes(index);
+            JobSheet sheet = file.store().sheets().get(index);
+            if (!Sha256.of(bytes).equals(sheet.sha256())) {
+                throw new JobException(JobException.Problem.DAMAGED, file.path() + ": its sheet " + sheet.fileName()
+                        + " is not as it was put in; go back to a copy of the job", null);
+            }
+            return bytes;
         } catch (SQLException e) {
             throw Failures.of(file.path(), e);
         }

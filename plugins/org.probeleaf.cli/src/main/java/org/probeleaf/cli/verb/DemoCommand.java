@@ -123,9 +123,11 @@ public final class DemoCommand extends Verb {
         marked.forEach(m -> say("  the marked-up sheet    " + m.toAbsolutePath().normalize()));
         say("");
         say("Look further with");
-        say("  probeleaf job show " + file);
-        say("  probeleaf trace " + file + " --from IC5.8");
-        say("  probeleaf window " + file);
+        // The launcher of a checkout is called by its path.
+        String program = System.getProperty("probeleaf.program", "probeleaf");
+        say("  " + program + " job show " + file);
+        say("  " + program + " trace " + file + " --from IC5.8");
+        say("  " + program + " window " + file);
     }
 
     private ExitCode window(Path file) throws IOException, InterruptedException {

@@ -65,7 +65,7 @@ public final class PdfSheetFile implements SheetFile {
             throw password == null || password.isEmpty()
                     ? new SheetException(Problem.PASSWORD_NEEDED,
                             path + ": is protected; give its password with --password", e)
-                    : new SheetException(Problem.PASSWORD_WRONG, path + ": the password does not open it", e);
+                    : new SheetException(Problem.PASSWORD_WRONG, path + ": the password does not open it; check it and give another", e);
         } catch (SheetException e) {
             throw e;
         } catch (NoClassDefFoundError e) {

@@ -73,6 +73,15 @@ class DamageTest {
     }
 
     @Test
+    void sheetBytes_sheetAltered_refused() throws Exception {
+        sql("UPDATE sheet SET bytes = zeroblob(length(bytes))");
+        try (Job job = Job.openToRead(file)) {
+            JobException e = assertThrows(JobException.class, () -> job.sheetBytes(0));
+            assertEquals(Problem.DAMAGED, e.problem());
+        }
+    }
+
+    @Test
     void check_pageOverwritten_found() throws Exception {
         try (RandomAccessFile raw = new RandomAccessFile(file.toFile(), "rw")) {
             raw.seek(raw.length() - 5000);

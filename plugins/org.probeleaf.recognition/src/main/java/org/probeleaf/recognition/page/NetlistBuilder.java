@@ -170,7 +170,7 @@ public final class NetlistBuilder {
         if (contacts.size() >= 3 && body.outline() != null && body.box().width() > 2 * page.ink().pitch()
                 && body.box().height() > 2 * page.ink().pitch()) {
             doubts.add(new Doubt("nameless-symbol", page.ink().page(), body.box().centre(),
-                    "A symbol with " + contacts.size() + " pins stands here and no designator was found for it."));
+                    contacts.size() + " pins, no name: no designator was found for this symbol."));
         }
     }
 
