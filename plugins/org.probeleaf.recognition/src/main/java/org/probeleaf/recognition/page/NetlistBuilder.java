@@ -167,7 +167,9 @@ public final class NetlistBuilder {
     }
 
     private void doubtNameless(PageReading page, Body body, List<Contact> contacts) {
-        if (contacts.size() >= 3 && body.outline() != null && body.box().width() > 2 * page.ink().pitch()
+        boolean namesNets = page.names().tags().stream()
+                .anyMatch(t -> body.box().grow(page.ink().reach()).contains(t.at()));
+        if (!namesNets && contacts.size() >= 3 && body.outline() != null && body.box().width() > 2 * page.ink().pitch()
                 && body.box().height() > 2 * page.ink().pitch()) {
             doubts.add(new Doubt("nameless-symbol", page.ink().page(), body.box().centre(),
                     contacts.size() + " pins, no name: no designator was found for this symbol."));
