@@ -92,8 +92,7 @@ final class Cutter {
                 dots.add(new Dot(b.centre(), b.width() / 2, fill.rgb()));
             } else if (b.width() * b.height() < 0.3 * pageArea && !isPaper(fill.rgb())) {
                 int style = style(new Style(fill.rgb(), -1, false));
-                Box thin = b;
-                if (Math.min(thin.width(), thin.height()) < 1.2 && fill.points().size() <= 5) {
+                if (Math.min(b.width(), b.height()) < 1.2 && fill.points().size() <= 5) {
                     addThin(b, fill.rgb());
                 } else {
                     addChain(fill.points(), true, style, Shape.FILLED, 0);

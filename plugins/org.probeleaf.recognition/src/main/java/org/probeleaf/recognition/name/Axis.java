@@ -27,10 +27,6 @@ record Axis(Point from, int dx, int dy) {
         return new Axis(place, dx, dy);
     }
 
-    Axis reversed() {
-        return new Axis(from, -dx, -dy);
-    }
-
     boolean horizontal() {
         return dx != 0;
     }

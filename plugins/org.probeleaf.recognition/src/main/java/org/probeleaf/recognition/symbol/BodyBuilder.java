@@ -34,6 +34,8 @@ final class BodyBuilder {
     private final PageInk page;
     private final List<Segment> ink;
     private final Groups groups;
+    /** For each body, by id, a segment of it. */
+    private final Map<Integer, Integer> firstSegment = new HashMap<>();
     private final SpatialIndex<Segment> wires;
     private final SpatialIndex<Segment> conductors;
     private final Map<Integer, Boolean> borders = new HashMap<>();
@@ -151,8 +153,6 @@ final class BodyBuilder {
         return (flat || upright) && level && Math.max(p.width(), p.height()) < SMALL * page.pitch()
                 && leadsAt(b) == 1 && leadsAt(c) == 1;
     }
-
-    private final Map<Integer, Integer> firstSegment = new HashMap<>();
 
     private int first(Body b) {
         return firstSegment.get(b.id());

@@ -15,6 +15,7 @@ import org.probeleaf.recognition.ink.PageInk;
 import org.probeleaf.recognition.ink.Segment;
 import org.probeleaf.recognition.ink.SpatialIndex;
 import org.probeleaf.recognition.symbol.Symbols;
+import org.probeleaf.schematic.geometry.Box;
 import org.probeleaf.schematic.geometry.Point;
 
 /**
@@ -90,7 +91,7 @@ public final class Conductors {
     }
 
     /** Numbers of the segments whose boxes touch the given one. */
-    public List<Integer> touching(org.probeleaf.schematic.geometry.Box box) {
+    public List<Integer> touching(Box box) {
         return index.touching(box).stream().map(ids::get).toList();
     }
 

@@ -30,6 +30,11 @@ public final class ContactFinder {
     private final SpatialIndex<Segment> ink;
     private final SpatialIndex<Body> bodyIndex;
 
+    /**
+     * @param page       the page's ink
+     * @param conductors its wires and leads
+     * @param bodies     its symbols, by id
+     */
     public ContactFinder(PageInk page, Conductors conductors, List<Body> bodies) {
         this.page = page;
         this.conductors = conductors;
@@ -132,8 +137,7 @@ public final class ContactFinder {
     }
 
     private static double distance(Body b, Point p) {
-        Box box = b.box();
-        return box.distance(p);
+        return b.box().distance(p);
     }
 
     /** A conductor that meets a body twice at about the same place meets it once. */
@@ -150,10 +154,5 @@ public final class ContactFinder {
             }
         }
         return kept;
-    }
-
-    /** The body with the given id. */
-    public Body body(int id) {
-        return bodies.get(id);
     }
 }
