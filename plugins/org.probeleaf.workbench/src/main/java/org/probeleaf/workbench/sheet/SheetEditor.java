@@ -4,7 +4,6 @@ package org.probeleaf.workbench.sheet;
 
 import java.util.Optional;
 
-import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -14,16 +13,16 @@ import org.eclipse.ui.IEditorSite;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.contexts.IContextActivation;
 import org.eclipse.ui.contexts.IContextService;
-import org.eclipse.ui.part.EditorPart;
 import org.probeleaf.schematic.geometry.Point;
 import org.probeleaf.workbench.geometry.PageFrame;
+import org.probeleaf.workbench.look.SavedEditor;
 import org.probeleaf.workbench.session.ActiveSession;
 import org.probeleaf.workbench.session.Selection;
 import org.probeleaf.workbench.session.SessionListener;
 import org.probeleaf.workbench.session.SheetSession;
 
 /** The editor of a job: its sheets, with bars above and below. There is nothing to save: each change is on disk. */
-public final class SheetEditor extends EditorPart {
+public final class SheetEditor extends SavedEditor {
 
     /** Its id in plugin.xml. */
     public static final String ID = "org.probeleaf.workbench.sheet";
@@ -150,25 +149,5 @@ public final class SheetEditor extends EditorPart {
             session.close();
         }
         super.dispose();
-    }
-
-    @Override
-    public void doSave(IProgressMonitor monitor) {
-        // each change is on disk before it shows
-    }
-
-    @Override
-    public void doSaveAs() {
-        // a job stays where it is
-    }
-
-    @Override
-    public boolean isDirty() {
-        return false;
-    }
-
-    @Override
-    public boolean isSaveAsAllowed() {
-        return false;
     }
 }

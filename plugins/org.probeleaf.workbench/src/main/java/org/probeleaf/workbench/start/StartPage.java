@@ -5,7 +5,6 @@ package org.probeleaf.workbench.start;
 import java.nio.file.Path;
 import java.util.List;
 
-import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -15,13 +14,13 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
-import org.eclipse.ui.part.EditorPart;
 import org.probeleaf.workbench.look.Look;
 import org.probeleaf.workbench.look.Palette;
+import org.probeleaf.workbench.look.SavedEditor;
 import org.probeleaf.workbench.session.RecentFiles;
 
 /** Stands in the empty window: three large actions and the files opened last. Goes away when a sheet is opened. */
-public final class StartPage extends EditorPart {
+public final class StartPage extends SavedEditor {
 
     /** Its id in plugin.xml. */
     public static final String ID = "org.probeleaf.workbench.start";
@@ -122,25 +121,5 @@ public final class StartPage extends EditorPart {
     @Override
     public void setFocus() {
         page.setFocus();
-    }
-
-    @Override
-    public void doSave(IProgressMonitor monitor) {
-        // nothing to save
-    }
-
-    @Override
-    public void doSaveAs() {
-        // nothing to save
-    }
-
-    @Override
-    public boolean isDirty() {
-        return false;
-    }
-
-    @Override
-    public boolean isSaveAsAllowed() {
-        return false;
     }
 }

@@ -15,10 +15,13 @@ import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
 import org.probeleaf.workbench.look.Look;
 import org.probeleaf.workbench.look.Palette;
 
@@ -28,14 +31,21 @@ final class PlainTable<T> {
     private final Class<T> type;
     private final TableViewer viewer;
     private final TableColumnLayout layout = new TableColumnLayout(true);
+    private final Composite pages;
+    private final StackLayout stack = new StackLayout();
+    private final Composite frame;
+    private Composite empty;
     private Function<T, Color> colour = row -> null;
 
     /** @param open what double click and Enter do */
     PlainTable(Composite parent, Class<T> type, Consumer<T> open) {
         this.type = type;
-        Composite frame = new Composite(parent, SWT.NONE);
-        frame.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        pages = new Composite(parent, SWT.NONE);
+        pages.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        pages.setLayout(stack);
+        frame = new Composite(pages, SWT.NONE);
         frame.setLayout(layout);
+        stack.topControl = frame;
         viewer = new TableViewer(frame, SWT.FULL_SELECTION | SWT.SINGLE | SWT.V_SCROLL);
         viewer.getTable().setHeaderVisible(true);
         viewer.getTable().setFont(new Look(frame).font(-1, false));
@@ -51,15 +61,20 @@ final class PlainTable<T> {
         }
     }
 
-    /** What stands in the table while it is empty. */
+    /** What stands in place of the table while it is empty. */
     void hint(String words) {
-        Look look = new Look(viewer.getTable());
-        viewer.getTable().addListener(SWT.Paint, e -> {
-            if (viewer.getTable().getItemCount() == 0) {
-                e.gc.setForeground(look.colour(Palette.QUIET));
-                e.gc.drawText(words, 12, 12, true);
-            }
-        });
+        empty = new Composite(pages, SWT.NONE);
+        GridLayout margins = new GridLayout();
+        margins.marginWidth = 12;
+        margins.marginHeight = 12;
+        empty.setLayout(margins);
+        empty.setBackground(viewer.getTable().getBackground());
+        Label label = new Label(empty, SWT.WRAP);
+        label.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
+        label.setBackground(viewer.getTable().getBackground());
+        label.setForeground(new Look(label).colour(Palette.QUIET));
+        label.setText(words);
+        stack.topControl = empty;
     }
 
     /** The colour of a row's text; null gives the usual one. */
@@ -104,6 +119,8 @@ final class PlainTable<T> {
     void show(List<T> rows) {
         if (!viewer.getTable().isDisposed()) {
             viewer.setInput(rows);
+            stack.topControl = empty != null && rows.isEmpty() ? empty : frame;
+            pages.layout();
         }
     }
 
