@@ -3,6 +3,8 @@
 package org.probeleaf.drawing;
 
 import java.nio.file.Path;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 
 import org.probeleaf.drawing.internal.SheetOpener;
 import org.probeleaf.drawing.primitive.Drawing;
@@ -57,9 +59,21 @@ public interface SheetFile extends AutoCloseable {
      * Takes a page apart.
      *
      * @param page 1-based
-     * @throws SheetException where there is no such page or it is damaged
+     * @throws SheetException where there is no such page, it is damaged, or it holds more than any sheet does
      */
-    Drawing draw(int page) throws SheetException;
+    default Drawing draw(int page) throws SheetException {
+        return draw(page, () -> false);
+    }
+
+    /**
+     * Takes a page apart.
+     *
+     * @param page 1-based
+     * @param stop asked often whether to give up
+     * @throws SheetException        as {@link #draw(int)}
+     * @throws CancellationException where it was given up
+     */
+    Drawing draw(int page, BooleanSupplier stop) throws SheetException;
 
     /**
      * Renders a piece of a page on white paper. Annotations that the file carries are shown.

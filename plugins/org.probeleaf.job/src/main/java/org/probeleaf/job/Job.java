@@ -21,7 +21,7 @@ import org.probeleaf.job.internal.JobFile;
 import org.probeleaf.job.internal.JobStore;
 import org.probeleaf.job.internal.Sha256;
 import org.probeleaf.job.mark.Marks;
-import org.probeleaf.recognition.PageFeed;
+import org.probeleaf.drawing.SheetException;
 import org.probeleaf.recognition.Progress;
 import org.probeleaf.recognition.Recogniser;
 import org.probeleaf.schematic.netlist.Netlist;
@@ -271,12 +271,10 @@ public final class Job implements AutoCloseable {
             passwords.add(sheetPassword(sheet.index()));
         }
         String names = sheets.stream().map(JobSheet::fileName).collect(Collectors.joining(", "));
-        // The feed goes first: it waits for the page that is being drawn, then the file may be closed.
-        try (JobPages pages = new JobPages(sheets, all, passwords);
-                PageFeed feed = new PageFeed(state.pageCount(), pages)) {
-            return new Recogniser().recognise(names, Sha256.of(all), feed, progress);
-        } catch (PageFeed.Failed e) {
-            throw new JobException(JobException.Problem.SHEET, e.sheetException().getMessage(), e.sheetException());
+        try {
+            return new Recogniser().recognise(names, Sha256.of(all), new JobPages(sheets, all, passwords), progress);
+        } catch (SheetException e) {
+            throw new JobException(JobException.Problem.SHEET, e.getMessage(), e);
         }
     }
 

@@ -8,7 +8,6 @@ import java.util.List;
 
 import org.probeleaf.drawing.SheetException;
 import org.probeleaf.drawing.SheetFile;
-import org.probeleaf.recognition.PageFeed;
 import org.probeleaf.recognition.Progress;
 import org.probeleaf.recognition.Recogniser;
 import org.probeleaf.schematic.netlist.Netlist;
@@ -43,18 +42,11 @@ public final class SheetReader {
         try (SheetFile sheet = SheetFile.open(file, password)) {
             double open = seconds(start);
             List<Integer> wanted = pages.of(sheet.pageCount());
-            try (PageFeed feed = new PageFeed(wanted.size(), i -> sheet.draw(wanted.get(i)))) {
-                PageClock clock = new PageClock(file, wanted.size());
-                Netlist netlist = new Recogniser().recognise(sheet.name(), Hash.sha256(sheet.bytes()), feed, clock);
-                List<Double> recognise = clock.stop();
-                for (int i = 0; i < wanted.size(); i++) {
-                    timings.add(new SheetTiming(file.toString(), wanted.get(i), i == 0 ? open : 0,
-                            feed.seconds(i), Math.max(0, recognise.get(i) - feed.waited(i))));
-                }
-                return netlist;
-            } catch (PageFeed.Failed e) {
-                throw e.sheetException();
-            }
+            PageClock clock = new PageClock(file, open);
+            Netlist netlist = new Recogniser().recognise(sheet.name(), Hash.sha256(sheet.bytes()),
+                    new SheetPages(sheet, wanted, password), clock);
+            clock.stop();
+            return netlist;
         } finally {
             console.progressDone();
         }
@@ -64,39 +56,36 @@ public final class SheetReader {
         return (System.nanoTime() - since) * NANO;
     }
 
-    /** Shows progress and splits the time of a recognition over its pages. */
+    /** Shows progress and keeps the times of pages. */
     private final class PageClock implements Progress {
 
         private final Path file;
-        private final int pages;
-        private final List<Double> laps = new ArrayList<>();
-        private long last = System.nanoTime();
+        private final double open;
+        private final List<SheetTiming> pages = new ArrayList<>();
+        private long lastPage = System.nanoTime();
 
-        PageClock(Path file, int pages) {
+        PageClock(Path file, double open) {
             this.file = file;
-            this.pages = pages;
+            this.open = open;
         }
 
         @Override
-        public synchronized void pagesDone(int done, int total) {
+        public void pageRead(int page, double draw, double read) {
+            pages.add(new SheetTiming(file.toString(), page, pages.isEmpty() ? open : 0, draw, read));
+        }
+
+        @Override
+        public void pagesDone(int done, int total) {
             console.progress(file.getFileName() + ": reading page " + done + " of " + total);
-            if (laps.size() < pages) {
-                lap();
-            }
+            lastPage = System.nanoTime();
         }
 
-        synchronized List<Double> stop() {
-            double rest = seconds(last);
-            while (laps.size() < pages) {
-                laps.add(0.0);
-            }
-            laps.set(pages - 1, laps.get(pages - 1) + rest);
-            return laps;
-        }
-
-        private void lap() {
-            laps.add(seconds(last));
-            last = System.nanoTime();
+        /** Joining the pages is told of the last. */
+        void stop() {
+            SheetTiming last = pages.remove(pages.size() - 1);
+            pages.add(new SheetTiming(last.file(), last.page(), last.open(), last.draw(),
+                    last.recognise() + seconds(lastPage)));
+            timings.addAll(pages);
         }
     }
 }

@@ -9,6 +9,7 @@ import java.lang.ref.SoftReference;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
@@ -121,7 +122,7 @@ final class ImageSheetFile implements SheetFile {
     }
 
     @Override
-    public Drawing draw(int page) throws SheetException {
+    public Drawing draw(int page, BooleanSupplier stop) throws SheetException {
         PageSize size = pageSize(page);
         BufferedImage image = image(page);
         Picture picture = new Picture(new Box(0, 0, size.width(), size.height()), image.getWidth(), image.getHeight());

@@ -4,7 +4,6 @@ package org.probeleaf.drawing.internal;
 
 import java.awt.Rectangle;
 import java.awt.geom.AffineTransform;
-import java.awt.geom.GeneralPath;
 import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
@@ -16,6 +15,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
 import org.apache.pdfbox.contentstream.operator.Operator;
@@ -55,6 +55,8 @@ final class PageExtractor extends PDFGraphicsStreamEngine {
     private final AffineTransform display;
     private final double displayScale;
     private final LayerState layers;
+    private final ExtractionLimits limits;
+    private final ClipStack clips;
     private final PathCollector path = new PathCollector();
     private final TextAssembler text = new TextAssembler();
     private final List<Stroke> strokes = new ArrayList<>();
@@ -72,9 +74,12 @@ final class PageExtractor extends PDFGraphicsStreamEngine {
      * @param page    the page
      * @param display takes the page's user space to displayed coordinates, y downwards
      * @param layers  which layers are off
+     * @param stop    asked often whether to give up
      */
-    PageExtractor(PDPage page, AffineTransform display, LayerState layers) {
+    PageExtractor(PDPage page, AffineTransform display, LayerState layers, BooleanSupplier stop) {
         super(page);
+        this.limits = new ExtractionLimits(stop);
+        this.clips = new ClipStack(clipOf(page, display));
         this.display = display;
         this.displayScale = Math.sqrt(Math.abs(display.getDeterminant()));
         this.layers = layers;
@@ -119,6 +124,7 @@ final class PageExtractor extends PDFGraphicsStreamEngine {
 
     @Override
     protected void processOperator(Operator operator, List<COSBase> operands) throws IOException {
+        limits.operator();
         switch (operator.getName()) {
             case "BX" -> optionalDepth++;
             case "EX" -> optionalDepth = Math.max(0, optionalDepth - 1);
@@ -177,7 +183,7 @@ final class PageExtractor extends PDFGraphicsStreamEngine {
     public void endPath() {
         if (clipPending) {
             clipPending = false;
-            intersectClip();
+            clips.intersect(path.bounds());
         }
         path.clear();
     }
@@ -221,15 +227,41 @@ final class PageExtractor extends PDFGraphicsStreamEngine {
     @Override
     public void showForm(PDFormXObject form) throws IOException {
         if (!layers.isOff(form.getOptionalContent())) {
+            int depth = enter(form);
             super.showForm(form);
+            clips.leave(depth);
         }
     }
 
     @Override
     public void showTransparencyGroup(PDTransparencyGroup form) throws IOException {
         if (!layers.isOff(form.getOptionalContent())) {
+            int depth = enter(form);
             super.showTransparencyGroup(form);
+            clips.leave(depth);
         }
+    }
+
+    /** What a form draws shows within its box only (ISO 32000-1 clause 8.10.1). */
+    private int enter(PDFormXObject form) {
+        int depth = clips.enter();
+        if (form.getBBox() != null) {
+            Matrix matrix = Matrix.concatenate(getGraphicsState().getCurrentTransformationMatrix(), form.getMatrix());
+            clips.intersect(box(display.createTransformedShape(form.getBBox().transform(matrix)).getBounds2D()));
+        }
+        return depth;
+    }
+
+    @Override
+    public void saveGraphicsState() {
+        super.saveGraphicsState();
+        clips.save();
+    }
+
+    @Override
+    public void restoreGraphicsState() {
+        super.restoreGraphicsState();
+        clips.restore();
     }
 
     @Override
@@ -269,6 +301,7 @@ final class PageExtractor extends PDFGraphicsStreamEngine {
         if (hiddenDepth > 0) {
             return;
         }
+        limits.points(1);
         String unicode = font.toUnicode(code);
         if (unicode == null) {
             return;
@@ -300,7 +333,7 @@ final class PageExtractor extends PDFGraphicsStreamEngine {
         RenderingMode mode = state.getTextState().getRenderingMode();
         boolean painted = mode.isFill() || mode.isStroke();
         double alpha = mode.isFill() ? state.getNonStrokeAlphaConstant() : state.getAlphaConstant();
-        return painted && alpha > 0.01 && clipBounds().grow(1).contains(x, y);
+        return painted && alpha > 0.01 && clips.box().grow(1).contains(x, y);
     }
 
     private void moveTo(Point2D p) {
@@ -313,39 +346,19 @@ final class PageExtractor extends PDFGraphicsStreamEngine {
         path.lineTo(d.getX(), d.getY());
     }
 
-    private void intersectClip() {
-        GeneralPath clip = new GeneralPath();
-        for (PathCollector.SubPath sub : path.subPaths()) {
-            boolean first = true;
-            for (Point p : sub.points) {
-                if (first) {
-                    clip.moveTo(p.x(), p.y());
-                } else {
-                    clip.lineTo(p.x(), p.y());
-                }
-                first = false;
-            }
-            clip.closePath();
-        }
-        try {
-            // The graphics state keeps clips in user space, as PDFBox expects.
-            clip.transform(display.createInverse());
-        } catch (NoninvertibleTransformException e) {
-            throw new IllegalStateException("the page's display transform has no inverse", e);
-        }
-        getGraphicsState().intersectClippingPath(clip);
+    private static Box clipOf(PDPage page, AffineTransform display) {
+        return box(display.createTransformedShape(page.getCropBox().toGeneralPath()).getBounds2D());
     }
 
-    private Box clipBounds() {
-        Rectangle2D user = getGraphicsState().getCurrentClippingPath().getBounds2D();
-        Rectangle2D b = display.createTransformedShape(user).getBounds2D();
-        return new Box(b.getMinX(), b.getMinY(), b.getMaxX(), b.getMaxY());
+    private static Box box(Rectangle2D r) {
+        return new Box(r.getMinX(), r.getMinY(), r.getMaxX(), r.getMaxY());
     }
 
     private void keepStrokes() {
         if (hiddenDepth > 0 || path.subPaths().isEmpty()) {
             return;
         }
+        limits.points(path.pointCount());
         PDGraphicsState state = getGraphicsState();
         if (state.getAlphaConstant() < 0.01) {
             return;
@@ -354,14 +367,14 @@ final class PageExtractor extends PDFGraphicsStreamEngine {
         int rgb = rgb(state.getStrokingColor());
         boolean dashed = state.getLineDashPattern() != null && state.getLineDashPattern().getDashArray().length > 0;
         boolean round = state.getLineCap() == 1;
-        Box clip = clipBounds();
+        Box clip = clips.box();
         for (PathCollector.SubPath sub : path.subPaths()) {
             List<Point> points = sub.points;
             if (points.size() == 1) {
                 // A zero-length line shows as a dot where its ends are round or square.
                 points = List.of(points.get(0), points.get(0));
             }
-            if (boundsOf(points).grow(width / 2).intersects(clip)) {
+            if (PathCollector.bounds(points).grow(width / 2).intersects(clip)) {
                 strokes.add(new Stroke(points, sub.closed, sub.curved, width, rgb, dashed, round));
             }
         }
@@ -371,22 +384,15 @@ final class PageExtractor extends PDFGraphicsStreamEngine {
         if (hiddenDepth > 0 || getGraphicsState().getNonStrokeAlphaConstant() < 0.01) {
             return;
         }
+        limits.points(path.pointCount());
         int rgb = rgb(getGraphicsState().getNonStrokingColor());
-        Box clip = clipBounds();
+        Box clip = clips.box();
         for (PathCollector.SubPath sub : path.subPaths()) {
-            Box box = boundsOf(sub.points);
+            Box box = PathCollector.bounds(sub.points);
             if (sub.points.size() > 2 && box.intersects(clip)) {
                 fills.add(new Fill(sub.points, sub.curved, rgb, box));
             }
         }
-    }
-
-    private static Box boundsOf(List<Point> points) {
-        Box box = Box.of(points.get(0));
-        for (Point p : points) {
-            box = box.union(Box.of(p));
-        }
-        return box;
     }
 
     private int rgb(PDColor colour) {

@@ -6,6 +6,7 @@ import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.probeleaf.schematic.geometry.Box;
 import org.probeleaf.schematic.geometry.Point;
 
 /** Gathers the sub-paths of the path under construction, flattened, in displayed page coordinates. */
@@ -68,6 +69,40 @@ final class PathCollector {
 
     List<SubPath> subPaths() {
         return subPaths;
+    }
+
+    /** How many points were gathered. */
+    int pointCount() {
+        int count = 0;
+        for (SubPath sub : subPaths) {
+            count += sub.points.size();
+        }
+        return count;
+    }
+
+    /** Round all points, or null where there are none. */
+    Box bounds() {
+        Box all = null;
+        for (SubPath sub : subPaths) {
+            Box box = bounds(sub.points);
+            all = all == null ? box : all.union(box);
+        }
+        return all;
+    }
+
+    /** Round points, at least one. */
+    static Box bounds(List<Point> points) {
+        double x0 = Double.POSITIVE_INFINITY;
+        double y0 = Double.POSITIVE_INFINITY;
+        double x1 = Double.NEGATIVE_INFINITY;
+        double y1 = Double.NEGATIVE_INFINITY;
+        for (Point p : points) {
+            x0 = Math.min(x0, p.x());
+            y0 = Math.min(y0, p.y());
+            x1 = Math.max(x1, p.x());
+            y1 = Math.max(y1, p.y());
+        }
+        return new Box(x0, y0, x1, y1);
     }
 
     void clear() {

@@ -10,6 +10,8 @@ import java.awt.image.DataBufferInt;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.io.IOUtils;
@@ -110,12 +112,17 @@ public final class PdfSheetFile implements SheetFile {
     }
 
     @Override
-    public Drawing draw(int page) throws SheetException {
+    public Drawing draw(int page, BooleanSupplier stop) throws SheetException {
         PDPage p = page(page);
         PageSize size = pageSize(page);
-        PageExtractor extractor = new PageExtractor(p, displayTransform(p, size), new LayerState(document));
+        PageExtractor extractor = new PageExtractor(p, displayTransform(p, size), new LayerState(document), stop);
         try {
             extractor.run();
+        } catch (CancellationException e) {
+            throw e;
+        } catch (TooMuchException e) {
+            throw new SheetException(Problem.TOO_LARGE, path + ": page " + page + " holds " + e.getMessage()
+                    + ", more than any sheet does; print the sheet to a new PDF and open that", e);
         } catch (IOException | RuntimeException | StackOverflowError e) {
             throw new SheetException(Problem.DAMAGED, path + ": page " + page + " cannot be taken apart ("
                     + e.getMessage() + ")", e);

@@ -3,6 +3,8 @@
 package org.probeleaf.recognition.page;
 
 import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 
 import org.probeleaf.drawing.primitive.Drawing;
 import org.probeleaf.recognition.ink.InkPreparer;
@@ -28,13 +30,28 @@ import org.probeleaf.recognition.wiring.ContactFinder;
 public record PageReading(PageInk ink, Conductors conductors, List<Body> bodies, List<Contact> contacts,
         PageNames names, boolean complete) {
 
-    /** Reads one page. */
-    public static PageReading of(Drawing drawing) {
+    /**
+     * Reads one page.
+     *
+     * @param stop asked between the steps whether to give up
+     * @throws CancellationException where it was given up
+     */
+    public static PageReading of(Drawing drawing, BooleanSupplier stop) {
         PageInk ink = InkPreparer.prepare(drawing);
+        goOn(stop);
         Symbols symbols = Symbols.find(ink);
+        goOn(stop);
         Conductors conductors = new Conductors(ink, symbols);
+        goOn(stop);
         List<Contact> contacts = new ContactFinder(ink, conductors, symbols.bodies()).find();
+        goOn(stop);
         PageNames names = TextRoles.read(ink, conductors, symbols.bodies(), contacts);
         return new PageReading(ink, conductors, symbols.bodies(), contacts, names, drawing.complete());
+    }
+
+    private static void goOn(BooleanSupplier stop) {
+        if (stop.getAsBoolean()) {
+            throw new CancellationException("the recognition was stopped");
+        }
     }
 }

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.drawing.internal;
+
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Holds the reading of a page's content to what a sheet can need, so that a damaged or hostile file (forms that draw
+ * each other over and over) ends in a clear refusal, and lets it be given up.
+ */
+final class ExtractionLimits {
+
+    /** The largest sheets in the wild have some two hundred thousand. */
+    private static final int MOST_OPERATORS = 3_000_000;
+    /** Corners of lines and outlines, and letters. */
+    private static final int MOST_POINTS = 1_500_000;
+    private static final int ASK_EVERY = 512;
+
+    private final BooleanSupplier stop;
+    private int operators;
+    private int points;
+
+    ExtractionLimits(BooleanSupplier stop) {
+        this.stop = stop;
+    }
+
+    /** Counts one operator. */
+    void operator() {
+        if (++operators > MOST_OPERATORS) {
+            throw new TooMuchException("more than " + MOST_OPERATORS + " drawing instructions");
+        }
+        if (operators % ASK_EVERY == 0 && stop.getAsBoolean()) {
+            throw new CancellationException("the page was given up");
+        }
+    }
+
+    /** Counts points that will be kept. */
+    void points(int more) {
+        points += more;
+        if (points > MOST_POINTS) {
+            throw new TooMuchException("more than " + MOST_POINTS + " corners of lines");
+        }
+    }
+}
