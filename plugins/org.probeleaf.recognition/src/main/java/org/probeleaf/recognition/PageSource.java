@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.BooleanSupplier;
 
 import org.probeleaf.drawing.SheetException;
+import org.probeleaf.drawing.SheetFile;
 import org.probeleaf.drawing.primitive.Drawing;
 
 /**
@@ -42,6 +43,16 @@ public interface PageSource {
         default void close() {
             // nothing is held
         }
+    }
+
+    /**
+     * Pages of an open sheet, which stays open while they are used.
+     *
+     * @param pages    1-based numbers, rising
+     * @param password with which the sheet was opened, or null
+     */
+    static PageSource of(SheetFile sheet, List<Integer> pages, String password) {
+        return new SheetPages(sheet, pages, password);
     }
 
     /** Pages that are drawn already. */

@@ -8,6 +8,7 @@ import java.util.List;
 
 import org.probeleaf.drawing.SheetException;
 import org.probeleaf.drawing.SheetFile;
+import org.probeleaf.recognition.PageSource;
 import org.probeleaf.recognition.Progress;
 import org.probeleaf.recognition.Recogniser;
 import org.probeleaf.schematic.netlist.Netlist;
@@ -44,7 +45,7 @@ public final class SheetReader {
             List<Integer> wanted = pages.of(sheet.pageCount());
             PageClock clock = new PageClock(file, open);
             Netlist netlist = new Recogniser().recognise(sheet.name(), Hash.sha256(sheet.bytes()),
-                    new SheetPages(sheet, wanted, password), clock);
+                    PageSource.of(sheet, wanted, password), clock);
             clock.stop();
             return netlist;
         } finally {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // SPDX-FileCopyrightText: The Probeleaf authors
-package org.probeleaf.cli.io;
+package org.probeleaf.recognition;
 
 import java.util.List;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -9,7 +9,6 @@ import java.util.function.BooleanSupplier;
 import org.probeleaf.drawing.SheetException;
 import org.probeleaf.drawing.SheetFile;
 import org.probeleaf.drawing.primitive.Drawing;
-import org.probeleaf.recognition.PageSource;
 
 /** Pages of an open sheet: the first thread uses the sheet itself, the others open its bytes anew. */
 final class SheetPages implements PageSource {

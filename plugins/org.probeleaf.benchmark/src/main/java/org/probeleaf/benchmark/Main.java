@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.benchmark;
+
+import org.probeleaf.benchmark.score.ScoreCommand;
+import org.probeleaf.benchmark.speed.SpeedCommand;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+
+/** Runs the measurement that a command line names. */
+@Command(name = "benchmark", mixinStandardHelpOptions = true,
+        description = "Measures the recogniser: how well it reads, how fast, and what breaks it.",
+        subcommands = {ScoreCommand.class, SpeedCommand.class})
+public final class Main {
+
+    private static final int HELP_WIDTH = 100;
+
+    private Main() {
+    }
+
+    /** The process: 0 done, 1 a figure is out of its bounds or a measurement failed, 2 the command line is wrong. */
+    public static void main(String[] args) {
+        // The PDF library speaks of fonts and the like on its own; what matters comes as an exception.
+        System.setProperty("org.apache.commons.logging.Log", "org.apache.commons.logging.impl.NoOpLog");
+        CommandLine line = new CommandLine(new Main());
+        line.setUsageHelpWidth(HELP_WIDTH);
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
+        System.exit(line.execute(args));
+    }
+}
