@@ -6,16 +6,78 @@ import org.probeleaf.schematic.geometry.Box;
 import org.probeleaf.schematic.geometry.Point;
 
 /**
- * A straight piece of a drawn line.
- *
- * @param stroke index of the stroke it was cut from; pieces of one stroke share it
- * @param style  index of its style
- * @param a      one end
- * @param b      the other end
- * @param shape  what kind of stroke it was cut from
- * @param width  line width in points
+ * A straight piece of a drawn line. Two are equal where all about them is. Not a record, since its box and hash are asked for all the time.
  */
-public record Segment(int stroke, int style, Point a, Point b, Shape shape, double width) {
+public final class Segment {
+
+    private final int stroke;
+    private final int style;
+    private final Point a;
+    private final Point b;
+    private final Shape shape;
+    private final double width;
+    private final Box box;
+    private final int hash;
+
+    /**
+     * @param stroke index of the stroke it was cut from; pieces of one stroke share it
+     * @param style  index of its style
+     * @param a      one end
+     * @param b      the other end
+     * @param shape  what kind of stroke it was cut from
+     * @param width  line width in points
+     */
+    public Segment(int stroke, int style, Point a, Point b, Shape shape, double width) {
+        this.stroke = stroke;
+        this.style = style;
+        this.a = a;
+        this.b = b;
+        this.shape = shape;
+        this.width = width;
+        this.box = Box.of(a.x(), a.y(), b.x(), b.y());
+        int mixed = (31 * stroke + a.hashCode()) * 0x85EBCA6B + b.hashCode();
+        this.hash = mixed ^ mixed >>> 15;
+    }
+
+    public int stroke() {
+        return stroke;
+    }
+
+    public int style() {
+        return style;
+    }
+
+    public Point a() {
+        return a;
+    }
+
+    public Point b() {
+        return b;
+    }
+
+    public Shape shape() {
+        return shape;
+    }
+
+    public double width() {
+        return width;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return this == other || other instanceof Segment s && hash == s.hash && stroke == s.stroke && style == s.style
+                && a.equals(s.a) && b.equals(s.b) && shape == s.shape && width == s.width;
+    }
+
+    @Override
+    public int hashCode() {
+        return hash;
+    }
+
+    @Override
+    public String toString() {
+        return shape + " " + a.x() + "," + a.y() + " " + b.x() + "," + b.y() + " of " + stroke;
+    }
 
     /** What kind of stroke a segment was cut from. */
     public enum Shape {
@@ -36,7 +98,7 @@ public record Segment(int stroke, int style, Point a, Point b, Shape shape, doub
     }
 
     public Box box() {
-        return Box.of(a.x(), a.y(), b.x(), b.y());
+        return box;
     }
 
     /** Whether it runs along an axis of the page, within about three degrees. */
@@ -62,7 +124,17 @@ public record Segment(int stroke, int style, Point a, Point b, Shape shape, doub
 
     /** The distance from {@code p} to the nearest place on this segment, in points. */
     public double distance(Point p) {
-        return p.distance(nearest(p));
+        double dx = b.x() - a.x();
+        double dy = b.y() - a.y();
+        double square = dx * dx + dy * dy;
+        double px = p.x() - a.x();
+        double py = p.y() - a.y();
+        if (square > 0) {
+            double t = Math.max(0, Math.min(1, (px * dx + py * dy) / square));
+            px -= t * dx;
+            py -= t * dy;
+        }
+        return Math.sqrt(px * px + py * py);
     }
 
     /** The place on this segment nearest to {@code p}. */
