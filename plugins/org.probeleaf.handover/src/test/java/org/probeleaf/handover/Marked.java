@@ -14,6 +14,7 @@ import java.util.Set;
 import org.probeleaf.drawing.SheetFile;
 import org.probeleaf.job.JobSheet;
 import org.probeleaf.job.JobState;
+import org.probeleaf.job.SheetReading;
 import org.probeleaf.job.details.Hazard;
 import org.probeleaf.job.details.JobDetails;
 import org.probeleaf.job.expectation.Expectation;
@@ -56,7 +57,8 @@ final class Marked {
                 WHEN)
                 .withCard(new Offset(40, -90));
         return new JobState(new JobDetails("Tide logger", "", "", "M. Kestrel", List.of(Hazard.MAINS)),
-                List.of(new JobSheet(0, "board.pdf", "", 1, pages)), netlist, List.of(label), List.of(note, moved),
+                List.of(new JobSheet(0, "board.pdf", "", 1, pages)), SheetReading.of(netlist, List.of()), List.of(label),
+                List.of(note, moved),
                 List.of(reading(pin, "2.2V flat", "74LS"), reading(pin, "5.03", "5V\u00b15%"),
                         reading(pin, "3k3", "1k..2k"), reading(pin, "H", null)),
                 List.of(), null, null, 1);
@@ -78,8 +80,8 @@ final class Marked {
         try (SheetFile file = SheetFile.open(sheet, "board.pdf", null)) {
             s = state(file.pageCount());
         }
-        JobState calm = new JobState(s.details().withHazards(List.of()), s.sheets(), s.netlist(), s.labels(), s.notes(),
-                s.readings(), s.log(), null, null, 1);
+        JobState calm = new JobState(s.details().withHazards(List.of()), s.sheets(), s.sheetReading(), s.labels(),
+                s.notes(), s.readings(), s.log(), null, null, 1);
         return Files.readAllBytes(MarkedSheet.write(calm, List.of(sheet), options(null), folder).get(0));
     }
 

@@ -12,6 +12,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.stream.Collectors;
 
 import org.probeleaf.job.LogEntry.Status;
+import org.probeleaf.job.change.AddCorrection;
 import org.probeleaf.job.change.Change;
 import org.probeleaf.job.details.JobDetails;
 import org.probeleaf.job.internal.ChangeLog;
@@ -20,10 +21,13 @@ import org.probeleaf.job.internal.JobChecker;
 import org.probeleaf.job.internal.JobFile;
 import org.probeleaf.job.internal.JobStore;
 import org.probeleaf.job.internal.Sha256;
+import org.probeleaf.job.mark.KeptCorrection;
 import org.probeleaf.job.mark.Marks;
 import org.probeleaf.drawing.SheetException;
 import org.probeleaf.recognition.Progress;
 import org.probeleaf.recognition.Recogniser;
+import org.probeleaf.recognition.correction.Correction;
+import org.probeleaf.recognition.correction.Outcome;
 import org.probeleaf.schematic.netlist.Netlist;
 
 /**
@@ -40,7 +44,7 @@ public final class Job implements AutoCloseable {
     private final JobDetails start;
     private final List<JobListener> listeners = new CopyOnWriteArrayList<>();
     private ChangeLog log;
-    private Netlist netlist;
+    private Netlist recognised;
     private boolean closed;
     private volatile JobState state;
 
@@ -48,7 +52,7 @@ public final class Job implements AutoCloseable {
         this.file = file;
         this.start = start;
         this.log = log;
-        this.netlist = state.netlist();
+        this.recognised = state.sheetReading().recognised();
         this.state = state;
     }
 
@@ -101,7 +105,8 @@ public final class Job implements AutoCloseable {
                 JobStore store = file.store();
                 JobDetails start = store.startDetails();
                 ChangeLog log = ChangeLog.replay(start, store.changes());
-                return new Job(file, start, log, state(log, store.sheets(), store.netlist(), store.revision()));
+                SheetReading reading = SheetReading.of(store.netlist(), log.marks().corrections());
+                return new Job(file, start, log, state(log, store.sheets(), reading, store.revision()));
             });
         } catch (SQLException e) {
             file.close();
@@ -113,9 +118,9 @@ public final class Job implements AutoCloseable {
         }
     }
 
-    private static JobState state(ChangeLog log, List<JobSheet> sheets, Netlist netlist, long revision) {
+    private static JobState state(ChangeLog log, List<JobSheet> sheets, SheetReading reading, long revision) {
         Marks m = log.marks();
-        return new JobState(m.details(), sheets, netlist, m.labels(), m.notes(), m.readings(), log.entries(),
+        return new JobState(m.details(), sheets, reading, m.labels(), m.notes(), m.readings(), log.entries(),
                 log.undoable().map(r -> r.entry().words()).orElse(null),
                 log.redoable().map(r -> r.entry().words()).orElse(null), revision);
     }
@@ -194,6 +199,27 @@ public final class Job implements AutoCloseable {
     }
 
     /**
+     * Corrects the reading of the sheets. The correction is pinned to the sheet and is put to every later recognition.
+     *
+     * @return what became of it: done, or put to the netlist without effect so far
+     * @throws IllegalArgumentException with one sentence for a person where the sheets are read that way already, where
+     *                                  they have no such place, or have not been recognised
+     * @throws JobException             as {@link #apply}
+     */
+    public Outcome correct(Correction correction, Instant when) throws JobException {
+        SheetReading now = state.sheetReading();
+        if (now.recognised() == null) {
+            throw new IllegalArgumentException("the sheets have not been read yet; wait until they are");
+        }
+        Outcome outcome = now.tried(correction);
+        if (outcome.state() == Outcome.State.ALREADY || outcome.state() == Outcome.State.NO_PLACE) {
+            throw new IllegalArgumentException("nothing is corrected: " + outcome.why());
+        }
+        apply(new AddCorrection(KeptCorrection.of(correction, when)));
+        return outcome;
+    }
+
+    /**
      * Keeps what was recognised. It is derived from the sheets and stands outside undo.
      *
      * @throws JobException as {@link #apply}
@@ -204,7 +230,7 @@ public final class Job implements AutoCloseable {
                 store.setNetlist(netlist, Instant.now());
                 return netlist;
             });
-            this.netlist = netlist;
+            this.recognised = netlist;
             return Optional.of("netlist");
         });
     }
@@ -229,7 +255,8 @@ public final class Job implements AutoCloseable {
                 throw Failures.of(file.path(), e);
             }
             if (words.isPresent()) {
-                state = state(log, state.sheets(), netlist, state.revision() + 1);
+                state = state(log, state.sheets(), state.sheetReading().with(recognised, log.marks().corrections()),
+                        state.revision() + 1);
             }
             now = state;
         }

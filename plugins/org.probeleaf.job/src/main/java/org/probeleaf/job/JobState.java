@@ -14,20 +14,20 @@ import org.probeleaf.schematic.netlist.Netlist;
 /**
  * A job at one moment.
  *
- * @param details  the head
- * @param sheets   the sheet files, in order
- * @param netlist  what was recognised, or null before recognition
- * @param labels   net labels of the technician's own, in the order they were made
- * @param notes    notes, in the order they were made
- * @param readings readings, in the order they were made
- * @param log      every change ever made, in the order of time
- * @param undoName what {@code undo} would undo, in words, or null where there is nothing
- * @param redoName what {@code redo} would redo, in words, or null where there is nothing
- * @param revision rises with each change, undo, redo and stored netlist
+ * @param details      the head
+ * @param sheets       the sheet files, in order
+ * @param sheetReading what was recognised on the sheets, and what a person says of it
+ * @param labels       net labels of the technician's own, in the order they were made
+ * @param notes        notes, in the order they were made
+ * @param readings     readings, in the order they were made
+ * @param log          every change ever made, in the order of time
+ * @param undoName     what {@code undo} would undo, in words, or null where there is nothing
+ * @param redoName     what {@code redo} would redo, in words, or null where there is nothing
+ * @param revision     rises with each change, undo, redo and stored netlist
  */
-public record JobState(JobDetails details, List<JobSheet> sheets, Netlist netlist, List<LabelMark> labels,
-        List<NoteMark> notes, List<ReadingMark> readings, List<LogEntry> log, String undoName, String redoName,
-        long revision) {
+public record JobState(JobDetails details, List<JobSheet> sheets, SheetReading sheetReading,
+        List<LabelMark> labels, List<NoteMark> notes, List<ReadingMark> readings, List<LogEntry> log, String undoName,
+        String redoName, long revision) {
 
     public JobState {
         sheets = List.copyOf(sheets);
@@ -35,6 +35,11 @@ public record JobState(JobDetails details, List<JobSheet> sheets, Netlist netlis
         notes = List.copyOf(notes);
         readings = List.copyOf(readings);
         log = List.copyOf(log);
+    }
+
+    /** What the sheets say, the corrections put to it, or null before recognition. */
+    public Netlist netlist() {
+        return sheetReading.netlist();
     }
 
     /** The sheet file that holds a page of the job. */

@@ -17,7 +17,9 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.probeleaf.job.details.JobDetails;
+import org.probeleaf.job.mark.KeptCorrection;
 import org.probeleaf.job.mark.NoteMark;
+import org.probeleaf.recognition.correction.Correction;
 
 /**
  * A process applies 200 changes, saying so after each, and is killed at a random moment; 25 times on one and the same
@@ -45,7 +47,7 @@ class CrashTest {
                     assertEquals(List.of(), reader.check());
                 }
             }
-            int now = checkedNotes(file);
+            int now = checkedChanges(file);
             assertTrue(now >= there + acknowledged, "acknowledged " + (there + acknowledged) + ", in the file " + now);
             assertTrue(now <= there + acknowledged + 1, "more in the file than was begun");
             there = now;
@@ -84,15 +86,21 @@ class CrashTest {
         return Path.of(System.getProperty("java.home"), "bin", "java").toString();
     }
 
-    /** How many notes the job has, after a look that they are the right ones and the file is sound. */
-    private static int checkedNotes(Path file) throws IOException {
+    /** How many notes and corrections the job has, after a look that they are the right ones and the file is sound. */
+    private static int checkedChanges(Path file) throws IOException {
         try (Job job = Job.open(file)) {
             assertEquals(List.of(), job.check());
             List<NoteMark> notes = job.state().notes();
-            for (int i = 0; i < notes.size(); i++) {
-                assertEquals("note " + i, notes.get(i).text());
+            List<KeptCorrection> corrections = job.state().sheetReading().corrections();
+            int all = notes.size() + corrections.size();
+            for (int i = 0; i < all; i++) {
+                if (i % 4 == 3) {
+                    assertEquals("net " + i, ((Correction.Name) corrections.get(i / 4).correction()).name());
+                } else {
+                    assertEquals("note " + i, notes.get(i - (i + 1) / 4).text());
+                }
             }
-            return notes.size();
+            return all;
         }
     }
 }

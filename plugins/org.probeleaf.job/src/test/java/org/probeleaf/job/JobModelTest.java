@@ -22,6 +22,7 @@ import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.lifecycle.AfterContainer;
 import net.jqwik.api.lifecycle.BeforeContainer;
 
+import org.probeleaf.job.change.AddCorrection;
 import org.probeleaf.job.change.AddLabel;
 import org.probeleaf.job.change.AddNote;
 import org.probeleaf.job.change.AddReading;
@@ -29,6 +30,7 @@ import org.probeleaf.job.change.Change;
 import org.probeleaf.job.change.EditLabel;
 import org.probeleaf.job.change.EditNote;
 import org.probeleaf.job.change.MoveCard;
+import org.probeleaf.job.change.RemoveCorrection;
 import org.probeleaf.job.change.RemoveLabel;
 import org.probeleaf.job.change.RemoveNote;
 import org.probeleaf.job.change.RemoveReading;
@@ -36,12 +38,15 @@ import org.probeleaf.job.change.SetDetails;
 import org.probeleaf.job.details.JobDetails;
 import org.probeleaf.job.expectation.Expectation;
 import org.probeleaf.job.mark.Anchor;
+import org.probeleaf.job.mark.KeptCorrection;
 import org.probeleaf.job.mark.LabelMark;
 import org.probeleaf.job.mark.Mark;
 import org.probeleaf.job.mark.Marks;
 import org.probeleaf.job.mark.NoteMark;
 import org.probeleaf.job.mark.Offset;
 import org.probeleaf.job.mark.ReadingMark;
+import org.probeleaf.recognition.correction.Correction;
+import org.probeleaf.recognition.correction.Spot;
 import org.probeleaf.schematic.geometry.Point;
 import org.probeleaf.schematic.place.Place;
 
@@ -59,7 +64,7 @@ class JobModelTest {
     }
 
     enum Kind {
-        LABEL, NOTE, READING, EDIT, REMOVE, MOVE, DETAILS, UNDO, REDO, REOPEN
+        LABEL, NOTE, READING, CORRECT, WITHDRAW, EDIT, REMOVE, MOVE, DETAILS, UNDO, REDO, REOPEN
     }
 
     @BeforeContainer
@@ -113,7 +118,8 @@ class JobModelTest {
 
     private static void check(List<Marks> history, int now, JobState state) {
         assertEquals(history.get(now),
-                new Marks(state.details(), state.labels(), state.notes(), state.readings()));
+                new Marks(state.details(), state.labels(), state.notes(), state.readings(),
+                        state.sheetReading().corrections()));
         assertEquals(now == 0, state.undoName() == null);
         assertEquals(now == history.size() - 1, state.redoName() == null);
     }
@@ -126,6 +132,10 @@ class JobModelTest {
             case NOTE -> new AddNote(NoteMark.of(Place.parse("IC4"), SPOT, text + "\nmore", WHEN));
             case READING -> new AddReading(ReadingMark.of(Place.parse("IC4.2"), SPOT, step.pick() + "mV flat", "",
                     step.pick() % 2 == 0 ? null : Expectation.parse("74HC"), WHEN));
+            case CORRECT -> new AddCorrection(KeptCorrection.of(new Correction.Name(
+                    Spot.of(1, new Point(step.pick(), 7)), text), WHEN));
+            case WITHDRAW -> marks.corrections().isEmpty() ? null : new RemoveCorrection(
+                    marks.corrections().get(step.pick() % marks.corrections().size()).id(), WHEN);
             case DETAILS -> new SetDetails(marks.details().withComplaint(text), WHEN);
             case MOVE -> !marks.notes().isEmpty() ? new MoveCard(id(marks.notes(), step),
                     step.pick() % 3 == 0 ? null : new Offset(step.pick(), -step.pick()), WHEN) : null;

@@ -11,7 +11,7 @@ import org.probeleaf.job.mark.Marks;
  * job's state is its changes replayed.
  */
 public sealed interface Change permits SetDetails, AddLabel, EditLabel, RemoveLabel, AddNote, EditNote, RemoveNote,
-        AddReading, RemoveReading, MoveCard {
+        AddReading, RemoveReading, MoveCard, AddCorrection, RemoveCorrection {
 
     /** When the person made it. */
     Instant when();

@@ -75,6 +75,18 @@ final class Body {
         throw new IllegalArgumentException("the text \"" + name + "\" is missing");
     }
 
+    /** The text, or null where the field is left out. */
+    String textOrNull(String name) {
+        return has(name) ? text(name) : null;
+    }
+
+    boolean flag(String name) {
+        if (fields.get(name) instanceof Boolean b) {
+            return b;
+        }
+        throw new IllegalArgumentException("the yes or no \"" + name + "\" is missing");
+    }
+
     double number(String name) {
         return number(fields.get(name), name);
     }
@@ -108,6 +120,21 @@ final class Body {
     List<String> texts(String name) {
         if (fields.get(name) instanceof List<?> list) {
             return list.stream().map(String.class::cast).toList();
+        }
+        throw new IllegalArgumentException("the list \"" + name + "\" is missing");
+    }
+
+    /** A list of the given length of numbers. */
+    List<Double> numbers(String name, int count) {
+        if (fields.get(name) instanceof List<?> list && list.size() == count) {
+            return list.stream().map(v -> number(v, name)).toList();
+        }
+        throw new IllegalArgumentException("the numbers \"" + name + "\" are missing");
+    }
+
+    List<Body> bodies(String name) {
+        if (fields.get(name) instanceof List<?> list) {
+            return list.stream().map(Body::of).toList();
         }
         throw new IllegalArgumentException("the list \"" + name + "\" is missing");
     }

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Function;
 
+import org.probeleaf.job.change.AddCorrection;
 import org.probeleaf.job.change.AddLabel;
 import org.probeleaf.job.change.AddNote;
 import org.probeleaf.job.change.AddReading;
@@ -14,6 +15,7 @@ import org.probeleaf.job.change.Change;
 import org.probeleaf.job.change.EditLabel;
 import org.probeleaf.job.change.EditNote;
 import org.probeleaf.job.change.MoveCard;
+import org.probeleaf.job.change.RemoveCorrection;
 import org.probeleaf.job.change.RemoveLabel;
 import org.probeleaf.job.change.RemoveNote;
 import org.probeleaf.job.change.RemoveReading;
@@ -58,6 +60,10 @@ final class ChangeCodec {
                 b -> new RemoveReading(b.text("id"), b.instant("when"))));
         register(new Kind<>("move-card", MoveCard.class, c -> edit(c.id(), c).with("card", c.card()),
                 b -> new MoveCard(b.text("id"), b.offset("card"), b.instant("when"))));
+        register(new Kind<>("add-correction", AddCorrection.class, c -> CorrectionCodec.body(c.kept()),
+                b -> new AddCorrection(CorrectionCodec.read(b))));
+        register(new Kind<>("remove-correction", RemoveCorrection.class, c -> edit(c.id(), c),
+                b -> new RemoveCorrection(b.text("id"), b.instant("when"))));
     }
 
     private ChangeCodec() {

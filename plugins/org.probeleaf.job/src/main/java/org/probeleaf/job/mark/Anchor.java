@@ -55,8 +55,16 @@ public record Anchor(int page, Point at) {
 
     private static Optional<Anchor> ofPin(Part part, String label) {
         Optional<Pin> pin = part.pins().stream().filter(p -> label.equals(p.number())).findFirst()
-                .or(() -> part.pins().stream().filter(p -> label.equalsIgnoreCase(p.name())).findFirst());
+                .or(() -> part.pins().stream().filter(p -> label.equalsIgnoreCase(p.name())).findFirst())
+                .or(() -> counted(part, label));
         return pin.map(p -> p.at() != null ? new Anchor(p.page(), p.at()) : ofPart(part));
+    }
+
+    /** Where the sheet prints neither numbers nor names, as at resistors, the pins are counted. */
+    private static Optional<Pin> counted(Part part, String label) {
+        boolean bare = part.pins().size() == 2
+                && part.pins().stream().allMatch(p -> p.number() == null && p.name() == null);
+        return bare && label.matches("[12]") ? Optional.of(part.pins().get(label.charAt(0) - '1')) : Optional.empty();
     }
 
     private static Optional<Anchor> ofNet(Net net, Netlist netlist) {

@@ -11,47 +11,54 @@ import java.util.stream.Stream;
 import org.probeleaf.job.details.JobDetails;
 
 /**
- * All that changes act on: the head of the job and its marks, each list in the order the marks were made.
+ * All that changes act on: the head of the job, its marks and its corrections, each list in the order they were made.
  *
- * @param details  the head
- * @param labels   net labels of the technician's own
- * @param notes    notes
- * @param readings readings
+ * @param details     the head
+ * @param labels      net labels of the technician's own
+ * @param notes       notes
+ * @param readings    readings
+ * @param corrections corrections of the reading of the sheets
  */
-public record Marks(JobDetails details, List<LabelMark> labels, List<NoteMark> notes, List<ReadingMark> readings) {
+public record Marks(JobDetails details, List<LabelMark> labels, List<NoteMark> notes, List<ReadingMark> readings,
+        List<KeptCorrection> corrections) {
 
     public Marks {
         labels = List.copyOf(labels);
         notes = List.copyOf(notes);
         readings = List.copyOf(readings);
+        corrections = List.copyOf(corrections);
     }
 
     /** No marks under the given head. */
     public static Marks of(JobDetails details) {
-        return new Marks(details, List.of(), List.of(), List.of());
+        return new Marks(details, List.of(), List.of(), List.of(), List.of());
     }
 
     public Marks withDetails(JobDetails other) {
-        return new Marks(other, labels, notes, readings);
+        return new Marks(other, labels, notes, readings, corrections);
     }
 
     public Marks withLabels(List<LabelMark> other) {
-        return new Marks(details, other, notes, readings);
+        return new Marks(details, other, notes, readings, corrections);
     }
 
     public Marks withNotes(List<NoteMark> other) {
-        return new Marks(details, labels, other, readings);
+        return new Marks(details, labels, other, readings, corrections);
     }
 
     public Marks withReadings(List<ReadingMark> other) {
-        return new Marks(details, labels, notes, other);
+        return new Marks(details, labels, notes, other, corrections);
+    }
+
+    public Marks withCorrections(List<KeptCorrection> other) {
+        return new Marks(details, labels, notes, readings, other);
     }
 
     /** These marks with the card of one of them elsewhere; without that mark, the same. */
     public Marks withCardMoved(String id, Offset card) {
         return new Marks(details, labels.stream().map(m -> m.id().equals(id) ? m.withCard(card) : m).toList(),
                 notes.stream().map(m -> m.id().equals(id) ? m.withCard(card) : m).toList(),
-                readings.stream().map(m -> m.id().equals(id) ? m.withCard(card) : m).toList());
+                readings.stream().map(m -> m.id().equals(id) ? m.withCard(card) : m).toList(), corrections);
     }
 
     /** The mark of whatever kind with the given id. */

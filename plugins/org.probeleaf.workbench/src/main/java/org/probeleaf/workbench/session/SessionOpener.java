@@ -16,6 +16,7 @@ import org.probeleaf.job.JobException;
 import org.probeleaf.job.JobException.Problem;
 import org.probeleaf.job.JobSheet;
 import org.probeleaf.job.JobState;
+import org.probeleaf.job.SheetReading;
 import org.probeleaf.job.details.JobDetails;
 import org.probeleaf.schematic.netlist.Netlist;
 
@@ -84,8 +85,8 @@ final class SessionOpener {
 
     /** The state with another netlist; for a job that cannot be written. */
     static JobState with(JobState s, Netlist netlist) {
-        return new JobState(s.details(), s.sheets(), netlist, s.labels(), s.notes(), s.readings(), s.log(),
-                s.undoName(), s.redoName(), s.revision());
+        return new JobState(s.details(), s.sheets(), SheetReading.of(netlist, s.sheetReading().corrections()),
+                s.labels(), s.notes(), s.readings(), s.log(), s.undoName(), s.redoName(), s.revision());
     }
 
     /** An exception as what the person can do about it. */
