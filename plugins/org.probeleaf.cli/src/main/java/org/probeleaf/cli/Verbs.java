@@ -8,6 +8,7 @@ import java.util.function.Function;
 
 import org.probeleaf.cli.io.Console;
 import org.probeleaf.cli.io.Problem;
+import org.probeleaf.cli.verb.CorrectCommand;
 import org.probeleaf.cli.verb.DemoCommand;
 import org.probeleaf.cli.verb.HandoverCommand;
 import org.probeleaf.cli.verb.JobCommand;
@@ -39,6 +40,7 @@ final class Verbs {
         add("label", "Overlay a net label on a job's sheets.", LabelCommand::new);
         add("note", "Pin a note to a place.", NoteCommand::new);
         add("reading", "Pin a reading to a place.", ReadingCommand::new);
+        add("correct", "Correct what was read from a job's sheets.", CorrectCommand::new);
         add("undo", "Undo the last change of a job.", UndoCommand::new);
         add("redo", "Redo the change undone last.", RedoCommand::new);
         add("handover", "Write the marked-up sheets for the customer.", HandoverCommand::new);

@@ -49,6 +49,7 @@ public final class JobJson {
         out.writeNumberField("parts", state.netlist() == null ? 0 : state.netlist().parts().size());
         out.writeNumberField("nets", state.netlist() == null ? 0 : state.netlist().nets().size());
         marks(out, state);
+        CorrectionJson.list(out, state);
         log(out, state);
         out.writeStringField("undo", state.undoName());
         out.writeStringField("redo", state.redoName());
