@@ -38,7 +38,7 @@ public final class InkPreparer {
                 default -> symbols.add(s);
             }
         }
-        return new PageInk(drawing.page(), drawing.width(), drawing.height(), wires, buses, symbols, cutter.dots(),
-                texts, pitch, reach);
+        return new PageInk(drawing.page(), drawing.width(), drawing.height(), wires, buses,
+                Halves.joined(symbols, pitch, reach), cutter.dots(), texts, pitch, reach);
     }
 }

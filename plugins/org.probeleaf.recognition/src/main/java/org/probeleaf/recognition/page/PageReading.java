@@ -9,6 +9,7 @@ import java.util.function.BooleanSupplier;
 import org.probeleaf.drawing.primitive.Drawing;
 import org.probeleaf.recognition.ink.InkPreparer;
 import org.probeleaf.recognition.ink.PageInk;
+import org.probeleaf.recognition.name.BareUnits;
 import org.probeleaf.recognition.name.PageNames;
 import org.probeleaf.recognition.name.TextRoles;
 import org.probeleaf.recognition.symbol.Body;
@@ -44,9 +45,10 @@ public record PageReading(PageInk ink, Conductors conductors, List<Body> bodies,
         Conductors conductors = new Conductors(ink, symbols);
         goOn(stop);
         List<Contact> contacts = new ContactFinder(ink, conductors, symbols.bodies()).find();
+        BareUnits all = new BareUnits(ink, conductors, symbols.bodies(), contacts);
         goOn(stop);
-        PageNames names = TextRoles.read(ink, conductors, symbols.bodies(), contacts);
-        return new PageReading(ink, conductors, symbols.bodies(), contacts, names, drawing.complete());
+        PageNames names = TextRoles.read(ink, conductors, all.bodies(), all.contacts());
+        return new PageReading(ink, conductors, all.bodies(), all.contacts(), names, drawing.complete());
     }
 
     private static void goOn(BooleanSupplier stop) {

@@ -129,16 +129,19 @@ final class BodyBuilder {
     }
 
     private int leadsAt(Body b) {
-        int count = 0;
+        List<Point> places = new ArrayList<>();
         for (Segment c : conductors.touching(b.box().grow(page.reach()))) {
             for (Point end : new Point[] {c.a(), c.b()}) {
                 if (b.ink().stream().anyMatch(s -> s.distance(end) <= page.reach() + s.width() / 2)) {
-                    count++;
+                    // Two lines that come to one place are one lead.
+                    if (places.stream().noneMatch(p -> p.distance(end) <= page.reach())) {
+                        places.add(end);
+                    }
                     break;
                 }
             }
         }
-        return count;
+        return places.size();
     }
 
     /** Two equal bars right opposite each other: the plates of a capacitor, however far apart they are drawn. */

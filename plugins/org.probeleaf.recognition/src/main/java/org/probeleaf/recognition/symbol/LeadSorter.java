@@ -7,9 +7,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
+import org.probeleaf.drawing.primitive.Text;
 import org.probeleaf.recognition.ink.PageInk;
 import org.probeleaf.recognition.ink.Segment;
 import org.probeleaf.recognition.ink.SpatialIndex;
+import org.probeleaf.schematic.geometry.Box;
 import org.probeleaf.schematic.geometry.Point;
 
 /**
@@ -21,12 +23,15 @@ final class LeadSorter {
 
     private final PageInk page;
     private final double reach;
+    private final SpatialIndex<Text> numbers;
     private final List<Segment> leads = new ArrayList<>();
     private final List<Segment> body = new ArrayList<>();
 
     LeadSorter(PageInk page) {
         this.page = page;
         this.reach = page.reach();
+        this.numbers = new SpatialIndex<>(page.texts().stream().filter(t -> t.text().matches("\\d{1,3}")).toList(),
+                Text::box);
         List<Segment> lines = new ArrayList<>();
         List<Segment> slanting = new ArrayList<>();
         for (Segment s : page.symbols()) {
@@ -92,10 +97,16 @@ final class LeadSorter {
             boolean a = meets(s.a(), core, s);
             boolean b = meets(s.b(), core, s);
             boolean inside = a && b && s.length() < 0.75 * page.pitch();
-            boolean cornerPlate = !a && !b && s.length() < 3 * page.pitch()
+            boolean cornerPlate = !a && !b && s.length() < 3 * page.pitch() && !isNumbered(s)
                     && (isDeadEnd(s, s.a(), s.b(), line, wire) || isDeadEnd(s, s.b(), s.a(), line, wire));
             (inside || cornerPlate ? body : leads).add(s);
         }
+    }
+
+    /** Whether a pin's number stands on a line. */
+    private boolean isNumbered(Segment s) {
+        Box beside = s.box().grow(0.6 * page.pitch());
+        return numbers.touching(beside).stream().anyMatch(t -> beside.contains(t.box().centre()));
     }
 
     private boolean comesToDot(Segment s) {
