@@ -63,7 +63,7 @@ final class TagFinder {
                     found.put(c, t);
                 }
             }
-            if (2 * found.size() >= here.size() && !found.isEmpty()) {
+            if (2 * found.size() >= here.size() && !found.isEmpty() && !isBetween(here)) {
                 flags.add(id);
                 found.forEach((c, t) -> {
                     pool.take(t);
@@ -73,6 +73,19 @@ final class TagFinder {
             }
         });
         return flags;
+    }
+
+    /** Whether a symbol stands in a line that comes in on one side and goes on at the other: a part with a text in it. */
+    private boolean isBetween(List<Contact> here) {
+        if (here.size() != 2) {
+            return false;
+        }
+        Point p = here.get(0).inner();
+        Point q = here.get(1).inner();
+        Axis one = Axis.towards(conductors.segments().get(here.get(0).segment()).fartherEnd(p), p);
+        Axis other = Axis.towards(conductors.segments().get(here.get(1).segment()).fartherEnd(q), q);
+        return one.dx() == -other.dx() && one.dy() == -other.dy()
+                && Math.min(Math.abs(p.x() - q.x()), Math.abs(p.y() - q.y())) <= page.reach();
     }
 
     /** Whether the lead at a contact bears a pin number and belongs to no other symbol: then this is a part's pin. */

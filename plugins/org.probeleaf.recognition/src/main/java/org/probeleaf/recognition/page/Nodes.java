@@ -49,8 +49,8 @@ final class Nodes {
     }
 
     /**
-     * Names of supply symbols that only ever stand beside other supply names, and beside different ones. Such a symbol marks
-     * that a net is a supply; it does not say which, and joins nothing.
+     * Names of supply symbols that stand beside different other supply names, at least as often as alone. Such a symbol
+     * marks that a net is a supply; it does not say which, and joins nothing.
      */
     private Set<String> marksOfSupplies() {
         Map<Integer, Set<String>> namesOf = new HashMap<>();
@@ -63,12 +63,10 @@ final class Nodes {
             }
         }
         Map<String, Set<String>> besides = new HashMap<>();
-        Set<String> alone = new HashSet<>();
+        Map<String, Integer> together = new HashMap<>();
         for (Set<String> names : namesOf.values()) {
-            if (names.size() == 1) {
-                alone.addAll(names);
-            }
             for (String name : names) {
+                together.merge(name, names.size() == 1 ? -1 : 1, Integer::sum);
                 Set<String> others = besides.computeIfAbsent(name, k -> new HashSet<>());
                 others.addAll(names);
                 others.remove(name);
@@ -76,7 +74,7 @@ final class Nodes {
         }
         Set<String> marks = new HashSet<>();
         besides.forEach((name, others) -> {
-            if (others.size() > 1 && !alone.contains(name)) {
+            if (others.size() > 1 && together.get(name) >= 0) {
                 marks.add(name);
             }
         });

@@ -38,6 +38,7 @@ public record Symbols(List<Body> bodies, List<Segment> leads) {
         }
         SpatialIndex<Segment> conductors = new SpatialIndex<>(concat(pieces, page.wires()), Segment::box);
         List<Segment> leads = new ArrayList<>();
+        SpatialIndex<Body> boxes = boxes(bodies, page);
         for (Segment lead : pieces) {
             Set<Integer> atA = bodiesAt(lead.a(), index, owner, page.reach());
             Set<Integer> atB = bodiesAt(lead.b(), index, owner, page.reach());
@@ -45,10 +46,30 @@ public record Symbols(List<Body> bodies, List<Segment> leads) {
                     || isMark(atB, atA, bodies, lead, conductors, page));
             atA.retainAll(atB);
             // A line with both ends on one body is a part of it: the bar of a diode.
-            (atA.isEmpty() && !mark ? leads : ink).add(lead);
+            (atA.isEmpty() && !mark && !isInside(lead, boxes, page) ? leads : ink).add(lead);
         }
         bodies = new BodyBuilder(page, ink, leads).bodies();
-        return new Symbols(bodies, leads);
+        return new Symbols(new Stacks(page, leads).apart(bodies), leads);
+    }
+
+    /** Whether a line lies inside the box of a chip: a picture of what is in it, or a bracket that ties pins. */
+    private static boolean isInside(Segment lead, SpatialIndex<Body> boxes, PageInk page) {
+        return boxes.touching(lead.box()).stream()
+                .anyMatch(b -> b.outline().grow(page.reach()).contains(lead.box()));
+    }
+
+    /** The symbols that are boxes with no wires in them. */
+    private static SpatialIndex<Body> boxes(List<Body> bodies, PageInk page) {
+        SpatialIndex<Segment> wires = new SpatialIndex<>(page.wires(), Segment::box);
+        return new SpatialIndex<>(page.wires().isEmpty() ? List.of() : bodies.stream()
+                .filter(b -> isLarge(b, page.pitch()) && isClosed(b)
+                        && wires.touching(b.outline()).stream().noneMatch(w -> b.outline().contains(w.box())))
+                .toList(), Body::outline);
+    }
+
+    private static boolean isClosed(Body b) {
+        return b.ink().stream().anyMatch(s -> s.shape() == Segment.Shape.CLOSED && s.length() > 0.9
+                * Math.max(b.outline().width(), b.outline().height()));
     }
 
     private static List<Segment> concat(List<Segment> a, List<Segment> b) {
