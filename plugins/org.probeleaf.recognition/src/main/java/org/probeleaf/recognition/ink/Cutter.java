@@ -74,7 +74,14 @@ final class Cutter {
             }
             return;
         }
-        boolean closed = stroke.closed() || points.size() > 3 && points.get(0).equals(points.get(points.size() - 1));
+        int loop = stroke.closed() || stroke.curved() ? 0 : loopStart(points);
+        if (loop > 0) {
+            cut(part(stroke, points.subList(0, loop + 1)));
+            cut(part(stroke, points.subList(loop, points.size())));
+            return;
+        }
+        boolean closed = stroke.closed() || points.size() > 3 && points.get(0).distance(points.get(points.size() - 1))
+                < Math.max(0.02, 0.25 * stroke.width());
         if (stroke.curved() && closed && isRound(points, box) && coversDot(box)) {
             // The rim of a filled spot.
             return;
@@ -82,6 +89,21 @@ final class Cutter {
         int style = style(new Style(stroke.rgb(), Math.round(stroke.width() * 20), stroke.dashed()));
         Shape shape = stroke.curved() ? closed ? Shape.ROUND : Shape.CURVED : closed ? Shape.CLOSED : Shape.LINE;
         addChain(points, closed, style, shape, stroke.width());
+    }
+
+    private static Stroke part(Stroke of, List<Point> points) {
+        return new Stroke(List.copyOf(points), false, of.curved(), of.width(), of.rgb(), of.dashed(), of.round());
+    }
+
+    /** Where a line that runs into itself does so, as an arrow drawn together with its lead: the index, or 0. */
+    private static int loopStart(List<Point> points) {
+        Point last = points.get(points.size() - 1);
+        for (int i = 1; i < points.size() - 3; i++) {
+            if (points.get(i).distance(last) < 0.02) {
+                return points.get(0).distance(last) < 0.02 ? 0 : i;
+            }
+        }
+        return 0;
     }
 
     private void cutFills() {

@@ -5,7 +5,7 @@ package org.probeleaf.recognition.name;
 import java.util.regex.Pattern;
 
 /** Which texts can be names of nets, by their form alone; values, types and remarks stand beside lines too. */
-final class NetNames {
+public final class NetNames {
 
     /** Values: {@code 4k7}, {@code 100n}, {@code 2.2uF}, {@code 10uF/6.3V}, {@code 8.2K/1%}, {@code 32.768kHz}. */
     private static final Pattern VALUE = Pattern.compile(
@@ -18,6 +18,8 @@ final class NetNames {
     /** Names that only supplies have. */
     private static final Pattern SUPPLY = Pattern.compile("(?i).*GND.*|[AD]?V(CC|DD|SS|EE|BB|PP|BAT|BUS|IN|REF)"
             + "[A-Z0-9_]*|[+-]?\\d+(\\.\\d+)?V\\d*(_[A-Z0-9]+)?|[+-]\\d+(\\.\\d+)?|0");
+    /** What is written at marks for rule checkers. */
+    private static final Pattern FLAG = Pattern.compile("(?i)(?:PWR|POWER)[_ -]?FLAG\\d*");
     /** Designators of parts that no net is named like. */
     private static final Pattern PART = Pattern.compile("(?:R|C|L|U|IC|Q|TP)\\d+[A-Z]?");
 
@@ -26,14 +28,19 @@ final class NetNames {
 
     /** Whether the text can be a net's name: one word, not long, with a letter in it or a supply's figure. */
     static boolean isName(String text) {
-        return text.length() <= 32 && !text.contains(" ") && (text.matches(".*\\p{L}.*") || isSupply(text))
+        return text.length() <= 32 && !text.matches(".*[ =?].*") && (text.matches(".*\\p{L}.*") || isSupply(text))
                 && !VALUE.matcher(text).matches() && !REMARK.matcher(text).matches()
                 && !text.matches("\\d[A-Z]\\d{3,}.*");
     }
 
     /** Whether the text can only be the name of a supply. */
-    static boolean isSupply(String text) {
+    public static boolean isSupply(String text) {
         return SUPPLY.matcher(text).matches();
+    }
+
+    /** Whether the text says that a net is supplied, without saying which net it is. */
+    public static boolean isFlag(String text) {
+        return FLAG.matcher(text).matches();
     }
 
     /** Whether the text can be the name at a symbol that looks like a supply. */

@@ -11,6 +11,7 @@ import java.util.Set;
 
 import org.probeleaf.recognition.ink.Groups;
 import org.probeleaf.recognition.ink.Segment;
+import org.probeleaf.recognition.name.NetNames;
 import org.probeleaf.recognition.name.Tag;
 import org.probeleaf.recognition.wiring.Contact;
 import org.probeleaf.schematic.geometry.Point;
@@ -49,7 +50,7 @@ final class Nodes {
     }
 
     /**
-     * Names of supply symbols that stand beside different other supply names, at least as often as alone. Such a symbol
+     * Names of supply symbols that stand beside different other supply names, at least half as often as alone. Such a symbol
      * marks that a net is a supply; it does not say which, and joins nothing.
      */
     private Set<String> marksOfSupplies() {
@@ -66,7 +67,7 @@ final class Nodes {
         Map<String, Integer> together = new HashMap<>();
         for (Set<String> names : namesOf.values()) {
             for (String name : names) {
-                together.merge(name, names.size() == 1 ? -1 : 1, Integer::sum);
+                together.merge(name, names.size() == 1 ? -1 : 2, Integer::sum);
                 Set<String> others = besides.computeIfAbsent(name, k -> new HashSet<>());
                 others.addAll(names);
                 others.remove(name);
@@ -74,7 +75,7 @@ final class Nodes {
         }
         Set<String> marks = new HashSet<>();
         besides.forEach((name, others) -> {
-            if (others.size() > 1 && together.get(name) >= 0) {
+            if (NetNames.isFlag(name) || others.size() > 1 && together.get(name) >= 0 && !NetNames.isSupply(name)) {
                 marks.add(name);
             }
         });

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 import org.probeleaf.recognition.ink.Groups;
 import org.probeleaf.recognition.ink.PageInk;
@@ -34,13 +35,15 @@ final class BodyBuilder {
     private final PageInk page;
     private final List<Segment> ink;
     private final Groups groups;
+    private final Set<Segment> plates;
     /** For each body, by id, a segment of it. */
     private final Map<Integer, Integer> firstSegment = new HashMap<>();
     private final SpatialIndex<Segment> wires;
     private final SpatialIndex<Segment> conductors;
     private final Map<Integer, Boolean> borders = new HashMap<>();
 
-    BodyBuilder(PageInk page, List<Segment> ink, List<Segment> leads) {
+    BodyBuilder(PageInk page, List<Segment> ink, List<Segment> leads, Set<Segment> plates) {
+        this.plates = plates;
         this.page = page;
         this.ink = ink;
         this.groups = new Groups(ink.size());
@@ -73,11 +76,16 @@ final class BodyBuilder {
             Segment s = ink.get(i);
             for (Segment t : index.touching(s.box().grow(reach))) {
                 int j = ids.get(t);
-                if (j > i && !groups.joined(i, j) && touch(s, t, reach)) {
+                if (j > i && !groups.joined(i, j) && !isStray(s, t) && !isStray(t, s) && touch(s, t, reach)) {
                     groups.join(i, j);
                 }
             }
         }
+    }
+
+    /** Whether a plate only happens to touch a closed outline. */
+    private boolean isStray(Segment plate, Segment outline) {
+        return outline.shape() == Segment.Shape.CLOSED && plates.contains(plate);
     }
 
     private static boolean touch(Segment s, Segment t, double reach) {

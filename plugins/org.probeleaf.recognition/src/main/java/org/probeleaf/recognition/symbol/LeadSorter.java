@@ -4,8 +4,10 @@ package org.probeleaf.recognition.symbol;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 import org.probeleaf.drawing.primitive.Text;
 import org.probeleaf.recognition.ink.PageInk;
@@ -21,11 +23,15 @@ import org.probeleaf.schematic.geometry.Point;
  */
 final class LeadSorter {
 
+    /** The widest gap between the plates of a capacitor, in pitches. */
+    private static final double TWIN_GAP = 0.8;
+
     private final PageInk page;
     private final double reach;
     private final SpatialIndex<Text> numbers;
     private final List<Segment> leads = new ArrayList<>();
     private final List<Segment> body = new ArrayList<>();
+    private final Set<Segment> plates = new HashSet<>();
 
     LeadSorter(PageInk page) {
         this.page = page;
@@ -50,6 +56,11 @@ final class LeadSorter {
     /** Straight lines to which wires come. */
     List<Segment> leads() {
         return leads;
+    }
+
+    /** Body ink that is a plate of a capacitor and belongs to nothing that it happens to touch. */
+    Set<Segment> plates() {
+        return plates;
     }
 
     /** Everything else. */
@@ -188,6 +199,10 @@ final class LeadSorter {
             return false;
         }
         boolean central = isMetInTheMiddle(s, line);
+        if (central && s.length() < 3 * page.pitch() && hasTwin(s, line)) {
+            plates.add(s);
+            return true;
+        }
         for (Point end : new Point[] {s.a(), s.b()}) {
             if (meets(end, line, s) || meets(end, solid, s) || !central && meets(end, wire, s)) {
                 return false;
@@ -201,6 +216,20 @@ final class LeadSorter {
         Point middle = new Point((s.a().x() + s.b().x()) / 2, (s.a().y() + s.b().y()) / 2);
         return line.near(middle, reach).stream().anyMatch(t -> t.horizontal() != s.horizontal()
                 && t.nearerEnd(middle).distance(middle) <= reach);
+    }
+
+    /** Whether the other plate of a capacitor lies opposite, so that this is one though something touches its end. */
+    private boolean hasTwin(Segment s, SpatialIndex<Segment> line) {
+        for (Segment t : line.touching(s.box().grow(TWIN_GAP * page.pitch()))) {
+            boolean level = s.horizontal()
+                    ? Math.abs(t.box().x0() - s.box().x0()) <= reach && Math.abs(t.box().x1() - s.box().x1()) <= reach
+                    : Math.abs(t.box().y0() - s.box().y0()) <= reach && Math.abs(t.box().y1() - s.box().y1()) <= reach;
+            if (t != s && t.horizontal() == s.horizontal() && level
+                    && t.box().distance(s.box()) > reach && isMetInTheMiddle(t, line)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether one end is free and the other meets a line across: a plate that its lead meets at the end, a gate. */

@@ -27,7 +27,7 @@ public record Symbols(List<Body> bodies, List<Segment> leads) {
     /** Finds the symbols of a page. */
     public static Symbols find(PageInk page) {
         LeadSorter sorter = new LeadSorter(page);
-        List<Body> bodies = new BodyBuilder(page, sorter.body(), sorter.leads()).bodies();
+        List<Body> bodies = new BodyBuilder(page, sorter.body(), sorter.leads(), sorter.plates()).bodies();
         Map<Segment, Integer> owner = new HashMap<>();
         bodies.forEach(b -> b.ink().forEach(s -> owner.put(s, b.id())));
         SpatialIndex<Segment> index = new SpatialIndex<>(sorter.body(), Segment::box);
@@ -48,7 +48,7 @@ public record Symbols(List<Body> bodies, List<Segment> leads) {
             // A line with both ends on one body is a part of it: the bar of a diode.
             (atA.isEmpty() && !mark && !isInside(lead, boxes, page) ? leads : ink).add(lead);
         }
-        bodies = new BodyBuilder(page, ink, leads).bodies();
+        bodies = new BodyBuilder(page, ink, leads, sorter.plates()).bodies();
         return new Symbols(new Stacks(page, leads).apart(bodies), leads);
     }
 
