@@ -30,7 +30,8 @@ final class Pitch {
         double smallest = letter > 0 ? 0.7 * letter : 1.5;
         double largest = letter > 0 ? 3.5 * letter : LARGEST;
         int[] counts = new int[(int) (LARGEST / BIN) + 3];
-        int total = count(segments, true, smallest, counts) + count(segments, false, smallest, counts);
+        double[] sums = new double[counts.length];
+        int total = count(segments, true, smallest, counts, sums) + count(segments, false, smallest, counts, sums);
         int best = -1;
         int bestCount = 0;
         for (int i = 1; i + 1 < counts.length && i * BIN <= Math.min(largest, LARGEST); i++) {
@@ -41,7 +42,7 @@ final class Pitch {
             }
         }
         if (best > 0 && bestCount >= 6 && bestCount >= total / 50) {
-            return finer(centre(best, counts), counts, smallest);
+            return finer(centre(best, counts, sums), counts, smallest);
         }
         return letter > 0 ? 1.3 * letter : 7.2;
     }
@@ -77,9 +78,9 @@ final class Pitch {
         return counts[i - 1] + counts[i] + counts[i + 1];
     }
 
-    /** The mean distance of a peak of three bins. */
-    private static double centre(int i, int[] counts) {
-        return BIN * (i + 0.5 + (counts[i + 1] - counts[i - 1]) / (double) around(i, counts));
+    /** The mean distance in a peak of three bins. */
+    private static double centre(int i, int[] counts, double[] sums) {
+        return (sums[i - 1] + sums[i] + sums[i + 1]) / around(i, counts);
     }
 
     private static double medianLetter(List<Text> texts) {
@@ -87,7 +88,8 @@ final class Pitch {
         return sizes.length == 0 ? 0 : sizes[sizes.length / 2];
     }
 
-    private static int count(List<Segment> segments, boolean horizontal, double smallest, int[] counts) {
+    private static int count(List<Segment> segments, boolean horizontal, double smallest, int[] counts,
+            double[] sums) {
         List<double[]> lines = new ArrayList<>();
         for (Segment s : segments) {
             if (s.shape() == Segment.Shape.LINE && s.upright() && s.horizontal() == horizontal
@@ -107,6 +109,7 @@ final class Pitch {
                 boolean level = Math.abs(m[1] - l[1]) < 0.3 || Math.abs(m[2] - l[2]) < 0.3;
                 if (level && gap > smallest) {
                     counts[(int) (gap / BIN)]++;
+                    sums[(int) (gap / BIN)] += gap;
                     total++;
                     break;
                 }

@@ -212,7 +212,7 @@ final class DesignatorMatcher {
         chosen.values().forEach(t -> styles.add(TextStyle.of(t)));
         for (Body b : able) {
             int pins = pinCount.getOrDefault(b.id(), 0);
-            boolean large = b.box().width() > 2 * page.pitch() && b.box().height() > 1.5 * page.pitch();
+            boolean large = b.box().width() > 1.8 * page.pitch() && b.box().height() > 1.4 * page.pitch();
             if (chosen.containsKey(b.id()) || pins < 3 || !large) {
                 continue;
             }

@@ -267,7 +267,7 @@ final class TagFinder {
         double to = flat ? Math.min(b.x1(), l.x1()) : Math.min(b.y1(), l.y1());
         double length = flat ? b.width() : b.height();
         double enough = Math.min(0.45 * length, Math.min(1.2 * page.pitch(), 0.85 * s.length()));
-        if (s.length() < 0.5 * page.pitch() || to - from < enough) {
+        if (s.length() < 0.45 * page.pitch() || to - from < enough) {
             return Double.MAX_VALUE;
         }
         double angle = Math.toRadians(t.angle());

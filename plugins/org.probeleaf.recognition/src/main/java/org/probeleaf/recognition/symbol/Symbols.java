@@ -38,7 +38,8 @@ public record Symbols(List<Body> bodies, List<Segment> leads) {
         }
         SpatialIndex<Segment> conductors = new SpatialIndex<>(concat(pieces, page.wires()), Segment::box);
         List<Segment> leads = new ArrayList<>();
-        SpatialIndex<Body> boxes = boxes(bodies, page);
+        SpatialIndex<Segment> wires = new SpatialIndex<>(page.wires(), Segment::box);
+        SpatialIndex<Body> boxes = boxes(bodies, wires, page);
         for (Segment lead : pieces) {
             Set<Integer> atA = bodiesAt(lead.a(), index, owner, page.reach());
             Set<Integer> atB = bodiesAt(lead.b(), index, owner, page.reach());
@@ -46,30 +47,48 @@ public record Symbols(List<Body> bodies, List<Segment> leads) {
                     || isMark(atB, atA, bodies, lead, conductors, page));
             atA.retainAll(atB);
             // A line with both ends on one body is a part of it: the bar of a diode.
-            (atA.isEmpty() && !mark && !isInside(lead, boxes, page) ? leads : ink).add(lead);
+            (atA.isEmpty() && !mark && !isInside(lead, boxes, wires, page) ? leads : ink).add(lead);
         }
         bodies = new BodyBuilder(page, ink, leads, sorter.plates()).bodies();
         return new Symbols(new Stacks(page, leads).apart(bodies), leads);
     }
 
-    /** Whether a line lies inside the box of a chip: a picture of what is in it, or a bracket that ties pins. */
-    private static boolean isInside(Segment lead, SpatialIndex<Body> boxes, PageInk page) {
-        return boxes.touching(lead.box()).stream()
+    /**
+     * Whether a line lies inside the box of a chip: a picture of what is in it, or a bracket that ties pins. A line
+     * to which a wire comes is a pin that is drawn in the box.
+     */
+    private static boolean isInside(Segment lead, SpatialIndex<Body> boxes, SpatialIndex<Segment> wires,
+            PageInk page) {
+        return !onAny(lead.a(), wires, page.reach()) && !onAny(lead.b(), wires, page.reach()) && boxes.touching(lead.box()).stream()
                 .anyMatch(b -> b.outline().grow(page.reach()).contains(lead.box()));
     }
 
     /** The symbols that are boxes with no wires in them. */
-    private static SpatialIndex<Body> boxes(List<Body> bodies, PageInk page) {
-        SpatialIndex<Segment> wires = new SpatialIndex<>(page.wires(), Segment::box);
+    private static SpatialIndex<Body> boxes(List<Body> bodies, SpatialIndex<Segment> wires, PageInk page) {
         return new SpatialIndex<>(page.wires().isEmpty() ? List.of() : bodies.stream()
-                .filter(b -> isLarge(b, page.pitch()) && isClosed(b)
+                .filter(b -> isLarge(b, page.pitch()) && isBox(b, page.reach())
                         && wires.touching(b.outline()).stream().noneMatch(w -> b.outline().contains(w.box())))
                 .toList(), Body::outline);
     }
 
-    private static boolean isClosed(Body b) {
-        return b.ink().stream().anyMatch(s -> s.shape() == Segment.Shape.CLOSED && s.length() > 0.9
-                * Math.max(b.outline().width(), b.outline().height()));
+    /** Whether lines run along all four sides of the outline. */
+    private static boolean isBox(Body b, double reach) {
+        double[] along = new double[4];
+        Box o = b.outline();
+        for (Segment s : b.ink()) {
+            if (s.upright()) {
+                boolean flat = s.horizontal();
+                double low = flat ? s.a().y() - o.y0() : s.a().x() - o.x0();
+                double high = flat ? o.y1() - s.a().y() : o.x1() - s.a().x();
+                along[(flat ? 0 : 2)] += Math.abs(low) <= reach ? s.length() : 0;
+                along[(flat ? 1 : 3)] += Math.abs(high) <= reach ? s.length() : 0;
+            }
+        }
+        return Math.min(along[0], along[1]) > 0.9 * o.width() && Math.min(along[2], along[3]) > 0.9 * o.height();
+    }
+
+    private static boolean onAny(Point end, SpatialIndex<Segment> lines, double reach) {
+        return lines.near(end, reach).stream().anyMatch(s -> s.distance(end) <= reach);
     }
 
     private static List<Segment> concat(List<Segment> a, List<Segment> b) {
@@ -107,7 +126,7 @@ public record Symbols(List<Body> bodies, List<Segment> leads) {
     }
 
     private static boolean isLarge(Body b, double pitch) {
-        return b.outline() != null && Math.min(b.box().width(), b.box().height()) > 2 * pitch;
+        return b.outline() != null && Math.min(b.box().width(), b.box().height()) > 1.8 * pitch;
     }
 
     private static Set<Integer> bodiesAt(Point end, SpatialIndex<Segment> index, Map<Segment, Integer> owner,
