@@ -213,12 +213,12 @@ final class DesignatorMatcher {
         for (Body b : able) {
             int pins = pinCount.getOrDefault(b.id(), 0);
             boolean large = b.box().width() > 1.8 * page.pitch() && b.box().height() > 1.4 * page.pitch();
-            if (chosen.containsKey(b.id()) || pins < 3 || !large) {
+            if (chosen.containsKey(b.id()) || pins < 2 || !large) {
                 continue;
             }
             Text best = null;
             for (Text t : pool.freeIn(b.box().grow(1.6 * page.pitch()))) {
-                boolean word = t.text().matches("[\\p{L}][\\p{L}\\p{N}_+./-]{0,15}")
+                boolean word = t.text().matches(pins > 2 ? "[\\p{L}][\\p{L}\\p{N}_+./-]{0,15}" : "\\p{Lu}+\\d?")
                         && !t.text().matches(".*(GND|VCC|VDD|VSS|VEE).*");
                 boolean outside = !b.box().grow(-0.3 * page.pitch()).contains(t.box().centre());
                 if (word && outside && styles.contains(TextStyle.of(t)) && (best == null
