@@ -3,6 +3,8 @@
 package org.probeleaf.benchmark;
 
 import org.probeleaf.benchmark.score.ScoreCommand;
+import org.probeleaf.benchmark.speed.GrowthCommand;
+import org.probeleaf.benchmark.speed.SetCommand;
 import org.probeleaf.benchmark.speed.SpeedCommand;
 
 import picocli.CommandLine;
@@ -12,7 +14,7 @@ import picocli.CommandLine.Help.Ansi;
 /** Runs the measurement that a command line names. */
 @Command(name = "benchmark", mixinStandardHelpOptions = true,
         description = "Measures the recogniser: how well it reads, how fast, and what breaks it.",
-        subcommands = {ScoreCommand.class, SpeedCommand.class})
+        subcommands = {ScoreCommand.class, SpeedCommand.class, GrowthCommand.class, SetCommand.class})
 public final class Main {
 
     private static final int HELP_WIDTH = 100;
