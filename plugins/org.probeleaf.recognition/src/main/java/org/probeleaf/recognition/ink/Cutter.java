@@ -19,7 +19,6 @@ import org.probeleaf.schematic.geometry.Point;
 final class Cutter {
 
     private final Drawing drawing;
-    private final Lettering lettering;
     private final Map<Style, Integer> styles = new HashMap<>();
     private final List<Style> styleList = new ArrayList<>();
     private final List<Segment> segments = new ArrayList<>();
@@ -28,10 +27,9 @@ final class Cutter {
     private final SpatialIndex<Dot> spots;
     private int strokeCount;
 
-    Cutter(Drawing drawing, Lettering lettering) {
+    Cutter(Drawing drawing) {
         this.drawing = drawing;
-        this.lettering = lettering;
-        this.largestDot = largestDot(drawing, lettering.texts());
+        this.largestDot = largestDot(drawing, drawing.texts());
         cutFills();
         this.spots = new SpatialIndex<>(List.copyOf(dots), d -> Box.of(d.at()));
         cutStrokes();
@@ -57,12 +55,7 @@ final class Cutter {
     }
 
     private void cutStrokes() {
-        for (int i = 0; i < drawing.strokes().size(); i++) {
-            Stroke stroke = drawing.strokes().get(i);
-            if (!lettering.isLetter(i)) {
-                cut(stroke);
-            }
-        }
+        drawing.strokes().forEach(this::cut);
     }
 
     private void cut(Stroke stroke) {

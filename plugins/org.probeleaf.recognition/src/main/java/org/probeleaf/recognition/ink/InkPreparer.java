@@ -17,13 +17,16 @@ public final class InkPreparer {
     private InkPreparer() {
     }
 
-    /** Prepares one page. */
+    /**
+     * Prepares one page.
+     *
+     * @param drawing the page, its lettering taken from its strokes
+     */
     public static PageInk prepare(Drawing drawing) {
-        Lettering lettering = new Lettering(drawing);
-        Cutter cutter = new Cutter(drawing, lettering);
+        Cutter cutter = new Cutter(drawing);
         List<Segment> segments = new Frame(cutter.segments(), cutter.styles(), drawing.width(), drawing.height(),
                 0.5).drawing();
-        List<Text> texts = lettering.texts();
+        List<Text> texts = drawing.texts();
         double pitch = Pitch.measure(segments, texts);
         double reach = Math.max(0.15, REACH * pitch);
         StyleRoles roles = new StyleRoles(segments, cutter.styles(), cutter.dots(), pitch, reach);

@@ -9,6 +9,7 @@ import java.util.function.BooleanSupplier;
 import org.probeleaf.drawing.primitive.Drawing;
 import org.probeleaf.recognition.ink.InkPreparer;
 import org.probeleaf.recognition.ink.PageInk;
+import org.probeleaf.recognition.lettering.LetteringReader;
 import org.probeleaf.recognition.name.BareUnits;
 import org.probeleaf.recognition.name.PageNames;
 import org.probeleaf.recognition.name.TextRoles;
@@ -38,7 +39,7 @@ public record PageReading(PageInk ink, Conductors conductors, List<Body> bodies,
      * @throws CancellationException where it was given up
      */
     public static PageReading of(Drawing drawing, BooleanSupplier stop) {
-        PageInk ink = InkPreparer.prepare(drawing);
+        PageInk ink = InkPreparer.prepare(LetteringReader.read(drawing));
         goOn(stop);
         Symbols symbols = Symbols.find(ink);
         goOn(stop);

@@ -17,6 +17,25 @@ public record Box(double x0, double y0, double x1, double y1) {
         return new Box(Math.min(xa, xb), Math.min(ya, yb), Math.max(xa, xb), Math.max(ya, yb));
     }
 
+    /**
+     * The smallest box round points.
+     *
+     * @param points one or more
+     */
+    public static Box around(Iterable<Point> points) {
+        double x0 = Double.POSITIVE_INFINITY;
+        double y0 = Double.POSITIVE_INFINITY;
+        double x1 = Double.NEGATIVE_INFINITY;
+        double y1 = Double.NEGATIVE_INFINITY;
+        for (Point p : points) {
+            x0 = Math.min(x0, p.x());
+            y0 = Math.min(y0, p.y());
+            x1 = Math.max(x1, p.x());
+            y1 = Math.max(y1, p.y());
+        }
+        return new Box(x0, y0, x1, y1);
+    }
+
     /** A box without extent at {@code p}. */
     public static Box of(Point p) {
         return new Box(p.x(), p.y(), p.x(), p.y());

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // SPDX-FileCopyrightText: The Probeleaf authors
-package org.probeleaf.recognition.ink;
+package org.probeleaf.recognition.lettering;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -9,15 +9,15 @@ import java.util.List;
 import org.probeleaf.drawing.primitive.Drawing;
 import org.probeleaf.drawing.primitive.Stroke;
 import org.probeleaf.drawing.primitive.Text;
+import org.probeleaf.recognition.ink.SpatialIndex;
 import org.probeleaf.schematic.geometry.Box;
-import org.probeleaf.schematic.geometry.Point;
 
 /**
- * Sorts text from lines. Some programs draw letters as strokes and add the same words as text that does not show:
- * there the strokes are set aside and the words are used. Text that does not show and lies over no strokes is no part
- * of the drawing and is left out.
+ * Some programs draw letters as strokes and add the same words as text that does not show: there the strokes are set
+ * aside and the words are used. Text that does not show and lies over no strokes is no part of the drawing and is left
+ * out.
  */
-final class Lettering {
+final class HiddenText {
 
     /** How far letter strokes may stand out of the text's box across the line, in letter heights. */
     private static final double ACROSS = 0.2;
@@ -29,13 +29,13 @@ final class Lettering {
     private final boolean[] letter;
     private final List<Text> texts = new ArrayList<>();
 
-    Lettering(Drawing drawing) {
+    HiddenText(Drawing drawing) {
         List<Stroke> strokes = drawing.strokes();
         letter = new boolean[strokes.size()];
         List<Integer> ids = new ArrayList<>();
         Box[] boxes = new Box[strokes.size()];
         for (int i = 0; i < strokes.size(); i++) {
-            boxes[i] = box(strokes.get(i));
+            boxes[i] = Box.around(strokes.get(i).points());
             ids.add(i);
         }
         SpatialIndex<Integer> index = new SpatialIndex<>(ids, i -> boxes[i]);
@@ -51,9 +51,9 @@ final class Lettering {
         }
     }
 
-    /** Whether the stroke with the given index is part of a letter. */
-    boolean isLetter(int stroke) {
-        return letter[stroke];
+    /** For each stroke, whether it is part of a letter; to be added to. */
+    boolean[] letters() {
+        return letter;
     }
 
     /** Text that is part of the drawing. */
@@ -111,13 +111,5 @@ final class Lettering {
     private Box take(int stroke, Box box, Box taken) {
         letter[stroke] = true;
         return taken == null ? box : taken.union(box);
-    }
-
-    private static Box box(Stroke stroke) {
-        Box box = Box.of(stroke.points().get(0));
-        for (Point p : stroke.points()) {
-            box = box.union(Box.of(p));
-        }
-        return box;
     }
 }

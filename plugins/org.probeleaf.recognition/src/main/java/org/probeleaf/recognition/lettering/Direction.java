@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.recognition.lettering;
+
+import org.probeleaf.schematic.geometry.Box;
+import org.probeleaf.schematic.geometry.Point;
+
+/** Which way a line is written; u runs along it, v from its base line to the tops of its letters. */
+enum Direction {
+    RIGHT(0), UP(270), DOWN(90);
+
+    private final double angle;
+
+    Direction(double angle) {
+        this.angle = angle;
+    }
+
+    /** In degrees, clockwise as seen, as a text's. */
+    double angle() {
+        return angle;
+    }
+
+    double u(Point p) {
+        return this == RIGHT ? p.x() : this == UP ? -p.y() : p.y();
+    }
+
+    double v(Point p) {
+        return this == RIGHT ? -p.y() : this == UP ? -p.x() : p.x();
+    }
+
+    /** The point of the page at u and v. */
+    Point at(double u, double v) {
+        return this == RIGHT ? new Point(u, -v) : this == UP ? new Point(-v, -u) : new Point(v, u);
+    }
+
+    /** A box of the page, as a box with u for x and v for y. */
+    Box turned(Box b) {
+        Point p = new Point(b.x0(), b.y0());
+        Point q = new Point(b.x1(), b.y1());
+        return new Box(Math.min(u(p), u(q)), Math.min(v(p), v(q)), Math.max(u(p), u(q)), Math.max(v(p), v(q)));
+    }
+}

@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.recognition.lettering;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.probeleaf.drawing.primitive.Stroke;
+import org.probeleaf.recognition.ink.SpatialIndex;
+import org.probeleaf.schematic.geometry.Box;
+import org.probeleaf.schematic.geometry.Point;
+
+/** Finds the bars that are drawn over letters to say that a signal is active low. */
+final class Overbars {
+
+    /** How far over the capitals a bar may stand, in capital heights. */
+    private static final double LOWEST = 0.04;
+    private static final double HIGHEST = 0.6;
+    /** How far a bar may begin or end beside its letters, in capital heights. */
+    private static final double BESIDE = 0.45;
+
+    private final List<Stroke> strokes;
+    private final SpatialIndex<Integer> index;
+    private final boolean[] taken;
+
+    /** @param taken strokes that are letters; bars that are found are marked in it too */
+    Overbars(List<Stroke> strokes, boolean[] taken) {
+        this.strokes = strokes;
+        this.taken = taken;
+        List<Integer> level = new ArrayList<>();
+        for (int i = 0; i < strokes.size(); i++) {
+            Box b = Box.around(strokes.get(i).points());
+            if (!taken[i] && !strokes.get(i).closed()
+                    && Math.min(b.width(), b.height()) < 0.05 * Math.max(b.width(), b.height())) {
+                level.add(i);
+            }
+        }
+        this.index = new SpatialIndex<>(level, i -> Box.around(strokes.get(i).points()));
+    }
+
+    /** Which letters of a line have a bar over them. */
+    boolean[] over(Line line) {
+        Direction d = line.direction();
+        List<Cell> cells = line.cells();
+        double capital = line.capital();
+        double from = cells.get(0).from() - BESIDE * capital;
+        double to = cells.get(cells.size() - 1).to() + BESIDE * capital;
+        double low = line.base() + (1 + LOWEST) * capital;
+        double high = line.base() + (1 + HIGHEST) * capital;
+        Point a = d.at(from, low);
+        Point b = d.at(to, high);
+        boolean[] over = new boolean[cells.size()];
+        Stroke letter = strokes.get(cells.get(0).marks().get(0).strokes().get(0));
+        for (int i : index.touching(Box.of(a.x(), a.y(), b.x(), b.y()))) {
+            Box bar = d.turned(Box.around(strokes.get(i).points()));
+            if (strokes.get(i).rgb() == letter.rgb() && bar.width() > bar.height() && bar.x0() >= from
+                    && bar.x1() <= to && bar.y0() >= low && bar.y1() <= high && mark(cells, bar, over)) {
+                taken[i] = true;
+            }
+        }
+        return over;
+    }
+
+    private static boolean mark(List<Cell> cells, Box bar, boolean[] over) {
+        boolean any = false;
+        for (int i = 0; i < cells.size(); i++) {
+            double middle = (cells.get(i).from() + cells.get(i).to()) / 2;
+            if (middle > bar.x0() && middle < bar.x1()) {
+                over[i] = true;
+                any = true;
+            }
+        }
+        return any;
+    }
+
+    /** The line's text with its bars written out: a slash before a word with a bar, braces round a part of one. */
+    static String write(Line line, boolean[] over) {
+        StringBuilder out = new StringBuilder();
+        int at = 0;
+        for (String word : line.text().split(" ")) {
+            int n = word.length();
+            boolean all = n > 0;
+            for (int i = 0; i < n; i++) {
+                all &= over[at + i];
+            }
+            out.append(out.isEmpty() ? "" : " ").append(all ? "/" + word : braced(word, over, at));
+            at += n;
+        }
+        return out.toString();
+    }
+
+    private static String braced(String word, boolean[] over, int at) {
+        StringBuilder out = new StringBuilder();
+        for (int i = 0; i < word.length(); i++) {
+            boolean before = i > 0 && over[at + i - 1];
+            if (over[at + i] != before) {
+                out.append(over[at + i] ? "~{" : "}");
+            }
+            out.append(word.charAt(i));
+        }
+        return out.append(!word.isEmpty() && over[at + word.length() - 1] ? "}" : "").toString();
+    }
+}
