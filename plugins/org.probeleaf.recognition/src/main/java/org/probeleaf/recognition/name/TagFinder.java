@@ -4,6 +4,7 @@ package org.probeleaf.recognition.name;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -54,11 +55,13 @@ final class TagFinder {
     Set<Integer> findFlags(List<Contact> contacts) {
         Map<Integer, List<Contact>> byBody = new LinkedHashMap<>();
         contacts.forEach(c -> byBody.computeIfAbsent(c.body(), k -> new ArrayList<>()).add(c));
+        Map<Integer, Set<Integer>> bodiesOf = new HashMap<>();
+        contacts.forEach(c -> bodiesOf.computeIfAbsent(c.segment(), k -> new HashSet<>()).add(c.body()));
         Set<Integer> flags = new HashSet<>();
         byBody.forEach((id, here) -> {
             Map<Contact, Text> found = new LinkedHashMap<>();
             for (Contact c : here) {
-                Text t = isNumbered(c, contacts) ? null : flagText(c, bodies.get(id));
+                Text t = isNumbered(c, bodiesOf.get(c.segment()).size() > 1) ? null : flagText(c, bodies.get(id));
                 if (t != null && !found.containsValue(t)) {
                     found.put(c, t);
                 }
@@ -89,11 +92,10 @@ final class TagFinder {
     }
 
     /** Whether the lead at a contact bears a pin number and belongs to no other symbol: then this is a part's pin. */
-    private boolean isNumbered(Contact c, List<Contact> contacts) {
+    private boolean isNumbered(Contact c, boolean shared) {
         if (conductors.isWire(c.segment())) {
             return false;
         }
-        boolean shared = contacts.stream().anyMatch(o -> o.segment() == c.segment() && o.body() != c.body());
         Box lead = conductors.segments().get(c.segment()).box().grow(0.7 * page.pitch());
         return !shared && pool.freeIn(lead).stream()
                 .anyMatch(t -> t.text().matches("\\d{1,3}") && lead.contains(t.box().centre()));
@@ -179,10 +181,12 @@ final class TagFinder {
     Set<Integer> findSupplies(List<Contact> contacts, Set<Integer> spoken, boolean knownOnly) {
         Set<Integer> supplies = new HashSet<>();
         List<Contact> open = withoutTouches(contacts.stream().filter(c -> !spoken.contains(c.body())).toList());
+        Map<Integer, Set<Integer>> conductorsAt = new HashMap<>();
+        open.forEach(c -> conductorsAt.computeIfAbsent(c.body(), k -> new HashSet<>())
+                .add(conductors.conductor(c.segment())));
         for (Contact c : open) {
             Body b = bodies.get(c.body());
-            boolean alone = open.stream().filter(o -> o.body() == b.id())
-                    .allMatch(o -> conductors.conductor(o.segment()) == conductors.conductor(c.segment()));
+            boolean alone = conductorsAt.get(b.id()).size() == 1;
             double limit = 3.2 * page.pitch();
             if (!alone || b.box().width() > limit || b.box().height() > limit || supplies.contains(b.id())) {
                 continue;

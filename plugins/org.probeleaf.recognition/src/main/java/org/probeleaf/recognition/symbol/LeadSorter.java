@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 
 import org.probeleaf.drawing.primitive.Text;
+import org.probeleaf.recognition.ink.Dot;
 import org.probeleaf.recognition.ink.PageInk;
 import org.probeleaf.recognition.ink.Segment;
 import org.probeleaf.recognition.ink.SpatialIndex;
@@ -87,7 +88,8 @@ final class LeadSorter {
         all.addAll(slanting);
         if (page.wires().isEmpty()) {
             // Wires are among these lines; those that come to a dot or to a closed outline are no outline themselves.
-            all.removeIf(s -> comesToDot(s) || endsOnOutline(s, solid));
+            SpatialIndex<Dot> dots = new SpatialIndex<>(page.dots(), d -> Box.of(d.at()));
+            all.removeIf(s -> comesToDot(s, dots) || endsOnOutline(s, solid));
         }
         Map<Segment, List<Segment>> onLoop = new HashMap<>();
         Map<Segment, List<Segment>> offLoop = new HashMap<>();
@@ -120,8 +122,8 @@ final class LeadSorter {
         return numbers.touching(beside).stream().anyMatch(t -> beside.contains(t.box().centre()));
     }
 
-    private boolean comesToDot(Segment s) {
-        return page.dots().stream().anyMatch(d -> d.radius() > 0.7 * s.width() && s.distance(d.at()) <= reach);
+    private boolean comesToDot(Segment s, SpatialIndex<Dot> dots) {
+        return dots.touching(s.box().grow(reach)).stream().anyMatch(d -> d.radius() > 0.7 * s.width() && s.distance(d.at()) <= reach);
     }
 
     private boolean endsOnOutline(Segment s, SpatialIndex<Segment> solid) {

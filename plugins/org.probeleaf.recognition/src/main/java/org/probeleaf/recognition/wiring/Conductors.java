@@ -31,7 +31,11 @@ public final class Conductors {
     private final Map<Segment, Integer> ids = new HashMap<>();
     private final SpatialIndex<Segment> index;
     private final SpatialIndex<Segment> bodyInk;
+    private final SpatialIndex<Dot> dots;
+    private final SpatialIndex<Segment> buses;
     private final List<Point> junctions = new ArrayList<>();
+    /** Junctions by squares of one reach. */
+    private final Map<Point, List<Point>> junctionsIn = new HashMap<>();
     private final List<Point> openCrossings = new ArrayList<>();
 
     /**
@@ -51,6 +55,9 @@ public final class Conductors {
         List<Segment> ink = new ArrayList<>();
         symbols.bodies().forEach(b -> ink.addAll(b.ink()));
         this.bodyInk = new SpatialIndex<>(ink, Segment::box);
+        this.dots = new SpatialIndex<>(page.dots().stream().filter(this::isJunction).toList(),
+                d -> Box.of(d.at()).grow(Math.max(page.reach(), d.radius())));
+        this.buses = new SpatialIndex<>(page.buses(), b -> b.box().grow(page.reach() + b.width() / 2));
         joinAtEnds();
         joinAtDots();
     }
@@ -114,7 +121,7 @@ public final class Conductors {
 
     /** A wire that ends on a bus is a member of it and is joined to nothing else there. */
     private boolean endsOnBus(Point end) {
-        return page.buses().stream().anyMatch(b -> b.distance(end) <= page.reach() + b.width() / 2);
+        return buses.near(end, 0).stream().anyMatch(b -> b.distance(end) <= page.reach() + b.width() / 2);
     }
 
     /** Whether a lead comes to its body at this end; a line that happens to run past there is not joined. */
@@ -151,8 +158,8 @@ public final class Conductors {
     }
 
     private boolean isDotted(Point p) {
-        for (Dot d : page.dots()) {
-            if (isJunction(d) && d.at().distance(p) <= Math.max(page.reach(), d.radius())) {
+        for (Dot d : dots.near(p, 0)) {
+            if (d.at().distance(p) <= Math.max(page.reach(), d.radius())) {
                 return true;
             }
         }
@@ -202,11 +209,19 @@ public final class Conductors {
     }
 
     private void addJunction(Point p) {
-        for (Point q : junctions) {
-            if (q.distance(p) <= page.reach()) {
-                return;
+        double reach = page.reach();
+        double column = Math.floor(p.x() / reach);
+        double row = Math.floor(p.y() / reach);
+        for (double x = column - 1; x <= column + 1; x++) {
+            for (double y = row - 1; y <= row + 1; y++) {
+                for (Point q : junctionsIn.getOrDefault(new Point(x, y), List.of())) {
+                    if (q.distance(p) <= reach) {
+                        return;
+                    }
+                }
             }
         }
         junctions.add(p);
+        junctionsIn.computeIfAbsent(new Point(column, row), k -> new ArrayList<>(2)).add(p);
     }
 }
