@@ -2,6 +2,7 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.benchmark;
 
+import org.probeleaf.benchmark.fuzz.FuzzCommand;
 import org.probeleaf.benchmark.score.ScoreCommand;
 import org.probeleaf.benchmark.speed.GrowthCommand;
 import org.probeleaf.benchmark.speed.SetCommand;
@@ -14,7 +15,7 @@ import picocli.CommandLine.Help.Ansi;
 /** Runs the measurement that a command line names. */
 @Command(name = "benchmark", mixinStandardHelpOptions = true,
         description = "Measures the recogniser: how well it reads, how fast, and what breaks it.",
-        subcommands = {ScoreCommand.class, SpeedCommand.class, GrowthCommand.class, SetCommand.class})
+        subcommands = {ScoreCommand.class, SpeedCommand.class, GrowthCommand.class, SetCommand.class, FuzzCommand.class})
 public final class Main {
 
     private static final int HELP_WIDTH = 100;

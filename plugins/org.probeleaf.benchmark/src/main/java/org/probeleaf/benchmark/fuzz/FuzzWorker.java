@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.benchmark.fuzz;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BiConsumer;
+
+import org.probeleaf.benchmark.ChildJvm;
+
+/**
+ * Has damaged files read in a child process with little memory. A child that hangs or dies is replaced, and its file
+ * counted. Children are told file numbers one by one on their standard input and answer on their standard output.
+ */
+final class FuzzWorker {
+
+    /** Said by a child once a file is made and its reading begins. */
+    static final String START = "start";
+    private static final String END = "";
+    /** Making a file is no part of the measured time, but must not last for ever either. */
+    private static final long MAKE_WITHIN_SECONDS = 60;
+
+    private final List<Path> seeds;
+    private final long seed;
+    private final String heap;
+    private final int seconds;
+    private Process child;
+    private BlockingQueue<String> answers;
+
+    FuzzWorker(List<Path> seeds, long seed, String heap, int seconds) {
+        this.seeds = seeds;
+        this.seed = seed;
+        this.heap = heap;
+        this.seconds = seconds;
+    }
+
+    /** Takes numbers from a counter until it has come to the end. */
+    void work(AtomicInteger next, int end, BiConsumer<Integer, Outcome> heard) throws IOException,
+            InterruptedException {
+        try {
+            for (int number = next.getAndIncrement(); number < end; number = next.getAndIncrement()) {
+                heard.accept(number, read(number));
+            }
+        } finally {
+            stop();
+        }
+    }
+
+    private Outcome read(int number) throws IOException, InterruptedException {
+        if (child == null) {
+            startChild();
+        }
+        child.getOutputStream().write((number + "\n").getBytes(StandardCharsets.UTF_8));
+        child.getOutputStream().flush();
+        String line = answers.poll(MAKE_WITHIN_SECONDS, TimeUnit.SECONDS);
+        if (START.equals(line)) {
+            line = answers.poll(seconds, TimeUnit.SECONDS);
+        }
+        if (line == null) {
+            stop();
+            return new Outcome(Outcome.Kind.HUNG, "");
+        }
+        if (line.equals(END)) {
+            stop();
+            return new Outcome(Outcome.Kind.DIED, "");
+        }
+        String[] parts = line.split("\t", 2);
+        Outcome outcome = new Outcome(Outcome.Kind.valueOf(parts[0]), parts[1]);
+        if (outcome.kind() == Outcome.Kind.OUT_OF_MEMORY) {
+            stop();
+        }
+        return outcome;
+    }
+
+    private void startChild() throws IOException {
+        List<String> args = new ArrayList<>(List.of("fuzz", "--child", "--seed", String.valueOf(seed)));
+        seeds.forEach(s -> args.add(s.toString()));
+        child = ChildJvm.start(List.of("-Xmx" + heap), args);
+        answers = new LinkedBlockingQueue<>();
+        BlockingQueue<String> queue = answers;
+        BufferedReader lines = new BufferedReader(new InputStreamReader(child.getInputStream(),
+                StandardCharsets.UTF_8));
+        Thread reader = new Thread(() -> {
+            try (lines) {
+                lines.lines().filter(l -> !l.isEmpty()).forEach(queue::add);
+            } catch (IOException | UncheckedIOException e) {
+                // The child is gone, which the end mark says.
+            }
+            queue.add(END);
+        }, "answers");
+        reader.setDaemon(true);
+        reader.start();
+    }
+
+    private void stop() throws InterruptedException {
+        if (child != null) {
+            child.destroyForcibly().waitFor();
+            child = null;
+        }
+    }
+}
