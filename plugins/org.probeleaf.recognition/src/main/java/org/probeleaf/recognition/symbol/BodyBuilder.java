@@ -210,10 +210,14 @@ final class BodyBuilder {
         List<Body> bodies = new ArrayList<>();
         for (Map.Entry<Integer, List<Segment>> e : members.entrySet()) {
             firstSegment.put(bodies.size(), e.getKey());
-            Box box = boundsOf(e.getValue());
-            bodies.add(new Body(bodies.size(), box, e.getValue(), outlineOf(e.getValue())));
+            bodies.add(body(bodies.size(), e.getValue()));
         }
         return bodies;
+    }
+
+    /** The body that the given ink makes. */
+    static Body body(int id, List<Segment> ink) {
+        return new Body(id, boundsOf(ink), ink, outlineOf(ink));
     }
 
     private static Box boundsOf(List<Segment> segments) {

@@ -3,10 +3,8 @@
 package org.probeleaf.recognition.symbol;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 import org.probeleaf.drawing.primitive.Text;
@@ -91,17 +89,15 @@ final class LeadSorter {
             SpatialIndex<Dot> dots = new SpatialIndex<>(page.dots(), d -> Box.of(d.at()));
             all.removeIf(s -> comesToDot(s, dots) || endsOnOutline(s, solid));
         }
-        Map<Segment, List<Segment>> onLoop = new HashMap<>();
-        Map<Segment, List<Segment>> offLoop = new HashMap<>();
-        sortByLoops(all, new SpatialIndex<>(all, Segment::box), onLoop, offLoop);
+        Loops loops = new Loops(all, reach, p -> null);
         List<Segment> later = new ArrayList<>();
         List<Segment> added = new ArrayList<>();
         for (Segment s : lines) {
             if (isPlate(s, line, solid, wire)) {
                 added.add(s);
             } else {
-                added.addAll(onLoop.getOrDefault(s, List.of()));
-                later.addAll(offLoop.getOrDefault(s, onLoop.containsKey(s) ? List.of() : List.of(s)));
+                added.addAll(loops.on(s));
+                later.addAll(loops.off(s));
             }
         }
         body.addAll(added);
@@ -134,64 +130,6 @@ final class LeadSorter {
             }
         }
         return false;
-    }
-
-    /** Cuts each line where others meet it and sorts the pieces: those on a closed loop, those on none. */
-    private void sortByLoops(List<Segment> lines, SpatialIndex<Segment> index, Map<Segment, List<Segment>> onLoop,
-            Map<Segment, List<Segment>> offLoop) {
-        Map<Segment, List<Double>> cuts = new HashMap<>();
-        for (Segment s : lines) {
-            cuts.put(s, new ArrayList<>(List.of(0.0, s.length())));
-        }
-        for (Segment s : lines) {
-            for (Point end : new Point[] {s.a(), s.b()}) {
-                for (Segment t : index.near(end, reach)) {
-                    if (t != s && t.distance(end) <= reach) {
-                        cuts.get(t).add(t.a().distance(t.nearest(end)));
-                    }
-                }
-            }
-        }
-        NodeFinder nodes = new NodeFinder(reach);
-        List<int[]> edges = new ArrayList<>();
-        List<Segment> owners = new ArrayList<>();
-        List<double[]> spans = new ArrayList<>();
-        for (Segment s : lines) {
-            List<Double> at = cuts.get(s);
-            at.sort(null);
-            int from = nodes.node(s.a());
-            double start = 0;
-            for (int i = 1; i < at.size(); i++) {
-                int to = nodes.node(along(s, at.get(i)));
-                if (to != from) {
-                    edges.add(new int[] {from, to});
-                    owners.add(s);
-                    spans.add(new double[] {start, at.get(i)});
-                    from = to;
-                    start = at.get(i);
-                }
-            }
-        }
-        Bridges graph = new Bridges(nodes.count());
-        edges.forEach(e -> graph.add(e[0], e[1]));
-        boolean[] bridge = graph.find();
-        for (int first = 0; first < bridge.length;) {
-            int last = first;
-            while (last + 1 < bridge.length && owners.get(last + 1) == owners.get(first)
-                    && bridge[last + 1] == bridge[first]) {
-                last++;
-            }
-            Segment s = owners.get(first);
-            Segment piece = new Segment(s.stroke(), s.style(), along(s, spans.get(first)[0]),
-                    along(s, spans.get(last)[1]), s.shape(), s.width());
-            (bridge[first] ? offLoop : onLoop).computeIfAbsent(s, k -> new ArrayList<>(2)).add(piece);
-            first = last + 1;
-        }
-    }
-
-    private static Point along(Segment s, double distance) {
-        double t = distance / s.length();
-        return new Point(s.a().x() + t * (s.b().x() - s.a().x()), s.a().y() + t * (s.b().y() - s.a().y()));
     }
 
     /** Whether both ends of a line are free: a capacitor's plate, a bar of a ground symbol, a base. */

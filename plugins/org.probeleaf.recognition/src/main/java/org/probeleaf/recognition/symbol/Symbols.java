@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
+import org.probeleaf.recognition.ink.Groups;
 import org.probeleaf.recognition.ink.PageInk;
 import org.probeleaf.recognition.ink.Segment;
 import org.probeleaf.recognition.ink.SpatialIndex;
@@ -24,16 +25,19 @@ import org.probeleaf.schematic.geometry.Point;
  */
 public record Symbols(List<Body> bodies, List<Segment> leads) {
 
+    /** The largest symbol with loops in it, in pitches. */
+    private static final double LARGEST_LOOP = 4;
+
     /** Finds the symbols of a page. */
     public static Symbols find(PageInk page) {
         LeadSorter sorter = new LeadSorter(page);
-        List<Body> bodies = new BodyBuilder(page, sorter.body(), sorter.leads(), sorter.plates()).bodies();
-        Map<Segment, Integer> owner = new HashMap<>();
-        bodies.forEach(b -> b.ink().forEach(s -> owner.put(s, b.id())));
-        SpatialIndex<Segment> index = new SpatialIndex<>(sorter.body(), Segment::box);
         List<Segment> ink = new ArrayList<>(sorter.body());
+        List<Segment> sorted = withoutLoops(sorter, ink, page);
+        List<Body> bodies = new BodyBuilder(page, ink, sorted, sorter.plates()).bodies();
+        Map<Segment, Integer> owner = owners(bodies);
+        SpatialIndex<Segment> index = new SpatialIndex<>(ink, Segment::box);
         List<Segment> pieces = new ArrayList<>();
-        for (Segment lead : sorter.leads()) {
+        for (Segment lead : sorted) {
             pieces.addAll(cutAtBody(lead, index, owner, bodies, page));
         }
         SpatialIndex<Segment> conductors = new SpatialIndex<>(concat(pieces, page.wires()), Segment::box);
@@ -45,12 +49,15 @@ public record Symbols(List<Body> bodies, List<Segment> leads) {
             Set<Integer> atB = bodiesAt(lead.b(), index, owner, page.reach());
             boolean mark = lead.length() < page.pitch() && (isMark(atA, atB, bodies, lead, conductors, page)
                     || isMark(atB, atA, bodies, lead, conductors, page));
+            boolean hook = lead.length() < 0.35 * page.pitch() && (atA.isEmpty() && isFree(lead, lead.a(), conductors,
+                    page.reach()) || atB.isEmpty() && isFree(lead, lead.b(), conductors, page.reach()));
             atA.retainAll(atB);
-            // A line with both ends on one body is a part of it: the bar of a diode.
-            (atA.isEmpty() && !mark && !isInside(lead, boxes, wires, page) ? leads : ink).add(lead);
+            // A line with both ends on one body is a part of it: the bar of a diode; so is one too short for a pin that
+            // ends in the open: the hook at that bar.
+            (atA.isEmpty() && !mark && !hook && !isInside(lead, boxes, wires, page) ? leads : ink).add(lead);
         }
         bodies = new BodyBuilder(page, ink, leads, sorter.plates()).bodies();
-        return new Symbols(new Stacks(page, leads).apart(bodies), leads);
+        return new Symbols(new Rows(page, leads).apart(new Stacks(page, leads).apart(bodies)), leads);
     }
 
     /**
@@ -63,12 +70,68 @@ public record Symbols(List<Body> bodies, List<Segment> leads) {
                 .anyMatch(b -> b.outline().grow(page.reach()).contains(lead.box()));
     }
 
+    /**
+     * Short lines that make loops through small symbols are parts of them, as the lines between the channel of a
+     * transistor and the diode beside it. They are added to the ink; the rest is returned.
+     */
+    private static List<Segment> withoutLoops(LeadSorter sorter, List<Segment> ink, PageInk page) {
+        if (page.wires().isEmpty()) {
+            return sorter.leads();
+        }
+        List<Body> bodies = new BodyBuilder(page, ink, sorter.leads(), sorter.plates()).bodies();
+        Map<Segment, Integer> owner = owners(bodies);
+        SpatialIndex<Segment> small = new SpatialIndex<>(bodies.stream()
+                .filter(b -> Math.max(b.box().width(), b.box().height()) < LARGEST_LOOP * page.pitch())
+                .flatMap(b -> b.ink().stream()).toList(), Segment::box);
+        List<Segment> lines = sorter.leads().stream().filter(s -> s.length() < LARGEST_LOOP * page.pitch()).toList();
+        Groups close = closePieces(bodies, page);
+        Loops loops = new Loops(lines, page.reach(), p -> small.near(p, page.reach()).stream()
+                .filter(s -> s.distance(p) <= page.reach()).map(s -> close.find(owner.get(s))).findFirst()
+                .orElse(null));
+        List<Segment> rest = new ArrayList<>();
+        for (Segment s : sorter.leads()) {
+            ink.addAll(loops.on(s));
+            for (Segment piece : loops.off(s)) {
+                // A short rest is the other half of a bar.
+                boolean half = piece != s && !loops.on(s).isEmpty() && piece.length() < 0.6 * page.pitch();
+                (half ? ink : rest).add(piece);
+            }
+        }
+        return rest;
+    }
+
+    /** Numbers of bodies, merged where small pieces lie next to each other. */
+    private static Groups closePieces(List<Body> bodies, PageInk page) {
+        Groups close = new Groups(bodies.size());
+        double limit = 2.5 * page.pitch();
+        SpatialIndex<Body> pieces = new SpatialIndex<>(bodies.stream()
+                .filter(b -> Math.max(b.box().width(), b.box().height()) < limit).toList(), Body::box);
+        for (Body b : bodies) {
+            if (b.ink().size() == 1) {
+                for (Body c : pieces.touching(b.box().grow(0.4 * page.pitch()))) {
+                    close.join(b.id(), c.id());
+                }
+            }
+        }
+        return close;
+    }
+
+    private static Map<Segment, Integer> owners(List<Body> bodies) {
+        Map<Segment, Integer> owner = new HashMap<>();
+        bodies.forEach(b -> b.ink().forEach(s -> owner.put(s, b.id())));
+        return owner;
+    }
+
     /** The symbols that are boxes with no wires in them. */
     private static SpatialIndex<Body> boxes(List<Body> bodies, SpatialIndex<Segment> wires, PageInk page) {
         return new SpatialIndex<>(page.wires().isEmpty() ? List.of() : bodies.stream()
                 .filter(b -> isLarge(b, page.pitch()) && isBox(b, page.reach())
                         && wires.touching(b.outline()).stream().noneMatch(w -> b.outline().contains(w.box())))
                 .toList(), Body::outline);
+    }
+
+    private static boolean isFree(Segment s, Point end, SpatialIndex<Segment> conductors, double reach) {
+        return conductors.near(end, reach).stream().allMatch(t -> t == s || t.distance(end) > reach);
     }
 
     /** Whether lines run along all four sides of the outline. */
