@@ -15,6 +15,9 @@ public final class NetNames {
             "\\d[A-Z]{1,2}\\d{3,}.*|\\d{2}[A-Z]{1,5}\\d{2,}.*|[A-Z]{2,4}\\d{3,}[A-Z]*(?:[-/].*)?|[A-Z]\\d[A-Z]-\\d{3,}");
     /** Remarks on fitting, and multiples of a pin. */
     private static final Pattern REMARK = Pattern.compile("(?i)NA|N/A|NC|NF|DNF|DNP|DNI|TBD|.*\\*\\d+");
+    /** A name with a range of members, which names a bus: {@code D[0..7]}, {@code A[15:0]}, {@code D0-D7}. */
+    private static final Pattern RANGE = Pattern.compile(
+            ".*[\\[(<{]\\d+(?:\\.\\.|:|-)\\d+[\\])>}].*|(\\p{L}+)\\d+(?:-|\\.\\.+)\\1?\\d+");
     /** Names that only supplies have. */
     private static final Pattern SUPPLY = Pattern.compile("(?i).*GND.*|[AD]?V(CC|DD|SS|EE|BB|PP|BAT|BUS|IN|REF)"
             + "[A-Z0-9_]*|[+-]?\\d+(\\.\\d+)?V\\d*(_[A-Z0-9]+)?|[+-]\\d+(\\.\\d+)?|0");
@@ -31,6 +34,11 @@ public final class NetNames {
         return text.length() <= 32 && !text.matches(".*[ =?].*") && (text.matches(".*\\p{L}.*") || isSupply(text))
                 && !VALUE.matcher(text).matches() && !REMARK.matcher(text).matches()
                 && !text.matches("\\d[A-Z]\\d{3,}.*");
+    }
+
+    /** Whether the text names a range of nets. */
+    static boolean isRange(String text) {
+        return RANGE.matcher(text).matches();
     }
 
     /** Whether the text can only be the name of a supply. */

@@ -31,9 +31,6 @@ final class TagFinder {
     /** A reference to another sheet and zone behind a name: {@code /2.3A}, {@code /4C}. */
     private static final Pattern ELSEWHERE = Pattern.compile("\\s*[/ ]\\s*\\d{1,2}[.:/]?\\d{0,2}[A-Z]\\d{0,2}$");
 
-    /** A name with a range of members, which names a bus: {@code D[0..7]}, {@code A[15:0]}. */
-    private static final Pattern BUS_NAME = Pattern.compile("[\\[(<{]\\d+(?:\\.\\.|:|-)\\d+[\\])>}]");
-
     private final PageInk page;
     private final Conductors conductors;
     private final List<Body> bodies;
@@ -226,18 +223,25 @@ final class TagFinder {
         return best;
     }
 
-    /** Names that stand on a line or at its end. */
-    void findLabels() {
+    /**
+     * Names that stand on a line or at its end.
+     *
+     * @param among numbers of the conductors to look at, or null for all
+     */
+    void findLabels(Set<Integer> among) {
+        if (among != null && among.isEmpty()) {
+            return;
+        }
         List<Text> free = pool.free();
         free.sort(Comparator.comparingDouble((Text t) -> t.origin().y()).thenComparingDouble(t -> t.origin().x()));
         for (Text t : free) {
-            if (NetNames.isName(t.text()) && !BUS_NAME.matcher(t.text()).find()) {
-                label(t);
+            if (NetNames.isName(t.text()) && !NetNames.isRange(t.text())) {
+                label(t, among);
             }
         }
     }
 
-    private void label(Text t) {
+    private void label(Text t, Set<Integer> among) {
         boolean flat = isFlat(t);
         Box area = t.box().grow(0.8 * t.size());
         int best = -1;
@@ -256,7 +260,8 @@ final class TagFinder {
                 best = i;
             }
         }
-        if (best >= 0 && least < 0.95 * t.size()) {
+        boolean wanted = best >= 0 && (among == null || among.contains(conductors.conductor(best)));
+        if (wanted && least < 0.95 * t.size()) {
             Segment s = conductors.segments().get(best);
             pool.take(t);
             add(t.text(), best, s.nearest(t.origin()), LabelKind.LABEL);

@@ -45,8 +45,11 @@ public final class TextRoles {
         List<Contact> named = pins.stream().filter(c -> designators.containsKey(c.body())).toList();
         pinTexts.findNames(named);
         tagFinder.findSupplies(contacts, spoken, false);
+        BusMembers members = new BusMembers(page, conductors, pool, tagFinder.tags());
+        tagFinder.findLabels(members.conductors());
+        members.nameRest();
         Map<Integer, String> values = new ValueFinder(page, bodies, pool).find(designators);
-        tagFinder.findLabels();
+        tagFinder.findLabels(null);
         Map<Contact, String> numbers = new HashMap<>();
         Map<Contact, String> names = new HashMap<>();
         for (Contact c : named) {
