@@ -211,7 +211,7 @@ public final class Job implements AutoCloseable {
         if (now.recognised() == null) {
             throw new IllegalArgumentException("the sheets have not been read yet; wait until they are");
         }
-        Outcome outcome = now.tried(correction);
+        Outcome outcome = now.tried(correction).last();
         if (outcome.state() == Outcome.State.ALREADY || outcome.state() == Outcome.State.NO_PLACE) {
             throw new IllegalArgumentException("nothing is corrected: " + outcome.why());
         }

@@ -41,13 +41,12 @@ public record SheetReading(Netlist recognised, List<KeptCorrection> corrections,
         return corrected == null ? null : corrected.netlist();
     }
 
-    /** What would become of one more correction; to be asked after recognition only. */
-    public Outcome tried(Correction more) {
+    /** What would come of one more correction, which is the last of the outcomes; to be asked after recognition only. */
+    public Corrected tried(Correction more) {
         List<Correction> all = new ArrayList<>(
                 corrections.stream().map(KeptCorrection::correction).toList());
         all.add(more);
-        List<Outcome> outcomes = Corrections.apply(recognised, all).outcomes();
-        return outcomes.get(outcomes.size() - 1);
+        return Corrections.apply(recognised, all);
     }
 
     /** What became of a correction, by its place in the list, or null before recognition. */

@@ -17,4 +17,9 @@ public record Corrected(Netlist netlist, List<Outcome> outcomes) {
     public Corrected {
         outcomes = List.copyOf(outcomes);
     }
+
+    /** What became of the last correction; there must be one. */
+    public Outcome last() {
+        return outcomes.get(outcomes.size() - 1);
+    }
 }

@@ -18,5 +18,6 @@ public final class LookPerspective implements IPerspectiveFactory {
         right.addView(Views.JOB);
         right.addView(Views.PARTS);
         right.addView(Views.DOUBTS);
+        right.addView(Views.CORRECTIONS);
     }
 }

@@ -18,6 +18,7 @@ public final class TracePerspective implements IPerspectiveFactory {
         right.addView(Views.WHERE);
         right.addView(Views.PARTS);
         right.addView(Views.DOUBTS);
+        right.addView(Views.CORRECTIONS);
         IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.64f, "right");
         below.addView(Views.LOG);
     }

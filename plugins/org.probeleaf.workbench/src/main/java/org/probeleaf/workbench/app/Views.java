@@ -10,6 +10,7 @@ final class Views {
     static final String LOG = "org.probeleaf.workbench.view.log";
     static final String JOB = "org.probeleaf.workbench.view.job";
     static final String PARTS = "org.probeleaf.workbench.view.parts";
+    static final String CORRECTIONS = "org.probeleaf.workbench.view.corrections";
     static final String DOUBTS = "org.probeleaf.workbench.view.doubts";
 
     private Views() {

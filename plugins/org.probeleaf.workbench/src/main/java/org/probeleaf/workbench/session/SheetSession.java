@@ -3,6 +3,7 @@
 package org.probeleaf.workbench.session;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -15,8 +16,10 @@ import java.util.function.Consumer;
 import org.eclipse.swt.widgets.Display;
 import org.probeleaf.job.Job;
 import org.probeleaf.job.JobException;
+import org.probeleaf.job.SheetReading;
 import org.probeleaf.job.change.Change;
 import org.probeleaf.recognition.Progress;
+import org.probeleaf.recognition.correction.Correction;
 import org.probeleaf.schematic.geometry.Box;
 import org.probeleaf.schematic.netlist.Net;
 import org.probeleaf.schematic.netlist.Netlist;
@@ -253,6 +256,26 @@ public final class SheetSession {
     /** Makes a change; it shows when it is safe on disk. */
     public void apply(Change change) {
         onJob(j -> j.apply(change));
+    }
+
+    /** Corrects the reading of the sheets; it shows when it is safe on disk. What cannot be done is told as trouble. */
+    public void correct(Correction correction) {
+        onJob(j -> j.correct(correction, Instant.now()));
+    }
+
+    /**
+     * Finds out in the background what a correction would do.
+     *
+     * @param then told on the display thread; not at all before the sheets are recognised
+     */
+    public void tryOut(Correction correction, Consumer<Trial> then) {
+        SheetReading now = facts == null ? null : facts.state().sheetReading();
+        if (now != null && now.recognised() != null && !closed) {
+            worker.execute(() -> {
+                Trial trial = Trial.of(now, correction);
+                post(() -> then.accept(trial));
+            });
+        }
     }
 
     public void undo() {

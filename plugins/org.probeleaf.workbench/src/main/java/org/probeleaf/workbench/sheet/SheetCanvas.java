@@ -17,6 +17,7 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.probeleaf.schematic.geometry.Box;
 import org.probeleaf.schematic.geometry.Point;
+import org.probeleaf.workbench.correction.Correcting;
 import org.probeleaf.workbench.geometry.PageFrame;
 import org.probeleaf.workbench.geometry.PageStack;
 import org.probeleaf.workbench.geometry.TileKey;
@@ -46,11 +47,11 @@ public final class SheetCanvas extends Canvas {
     private List<FindHit> hits = List.of();
     private int hit = -1;
 
-    SheetCanvas(Composite parent, SheetSession session) {
+    SheetCanvas(Composite parent, SheetSession session, Correcting correcting) {
         super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND);
         this.session = session;
         this.tiles = new TileStore(getDisplay(), getMonitor().getZoom(), this::tilesReady);
-        this.painter = new SheetPainter(session, tiles, new Look(this), getMonitor().getZoom() / 100.0);
+        this.painter = new SheetPainter(session, correcting, tiles, new Look(this), getMonitor().getZoom() / 100.0);
         addPaintListener(this::paint);
         addListener(SWT.Resize, e -> resized());
         addListener(SWT.Dispose, e -> {
@@ -58,6 +59,11 @@ public final class SheetCanvas extends Canvas {
             tiles.dispose();
         });
         session.addListener(listener);
+        correcting.addListener(() -> {
+            if (!isDisposed()) {
+                redraw();
+            }
+        });
     }
 
     private final class Listener implements SessionListener {

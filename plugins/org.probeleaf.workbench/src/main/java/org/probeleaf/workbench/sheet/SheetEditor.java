@@ -14,6 +14,8 @@ import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.contexts.IContextActivation;
 import org.eclipse.ui.contexts.IContextService;
 import org.probeleaf.schematic.geometry.Point;
+import org.probeleaf.workbench.correction.Correcting;
+import org.probeleaf.workbench.correction.CorrectingStrip;
 import org.probeleaf.workbench.geometry.PageFrame;
 import org.probeleaf.workbench.look.SavedEditor;
 import org.probeleaf.workbench.session.ActiveSession;
@@ -32,6 +34,7 @@ public final class SheetEditor extends SavedEditor {
     private SheetSession session;
     private SheetCanvas canvas;
     private FindBar find;
+    private Correcting correcting;
     private InPlaceEntry entry;
     private KeysOverlay keys;
     private IContextActivation context;
@@ -55,11 +58,14 @@ public final class SheetEditor extends SavedEditor {
         layout.verticalSpacing = 0;
         parent.setLayout(layout);
         new NoticeStrip(parent, session);
-        canvas = new SheetCanvas(parent, session);
+        correcting = new Correcting(session, parent.getDisplay());
+        canvas = new SheetCanvas(parent, session, correcting);
         canvas.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        new CorrectingStrip(canvas, correcting);
         find = new FindBar(parent, session, canvas);
         new Footer(parent, session, canvas);
-        SheetMouse mouse = new SheetMouse(canvas, session);
+        SheetMouse mouse = new SheetMouse(canvas, session, correcting);
+        new SheetMenu(canvas, session, correcting, mouse);
         keys = new KeysOverlay(canvas, getSite());
         canvas.addListener(SWT.FocusIn, e -> focused(true));
         canvas.addListener(SWT.FocusOut, e -> focused(false));
@@ -71,7 +77,7 @@ public final class SheetEditor extends SavedEditor {
                 firePropertyChange(PROP_TITLE);
             }
         });
-        new ViewportReport(canvas, session);
+        new ViewportReport(canvas, session, correcting);
         session.open(null);
         ActiveSession.of(getSite().getWorkbenchWindow()).activate(session);
     }
@@ -101,6 +107,11 @@ public final class SheetEditor extends SavedEditor {
 
     public SheetCanvas canvas() {
         return canvas;
+    }
+
+    /** What corrects the reading of these sheets. */
+    public Correcting correcting() {
+        return correcting;
     }
 
     /** Opens the bar that finds text. */
@@ -136,6 +147,8 @@ public final class SheetEditor extends SavedEditor {
             keys.toggle();
         } else if (entry != null && entry.isOpen()) {
             entry.close();
+        } else if (correcting.active()) {
+            correcting.cancel();
         } else {
             session.select(null);
         }

@@ -16,6 +16,8 @@ import org.probeleaf.schematic.geometry.Point;
 import org.probeleaf.schematic.netlist.Part;
 import org.probeleaf.schematic.netlist.PartUnit;
 import org.probeleaf.trace.TracedPin;
+import org.probeleaf.workbench.correction.Correcting;
+import org.probeleaf.workbench.correction.Task.Aim;
 import org.probeleaf.workbench.geometry.PageFrame;
 import org.probeleaf.workbench.session.Facts;
 import org.probeleaf.workbench.session.Selection;
@@ -33,7 +35,9 @@ final class SheetMouse {
 
     private final SheetCanvas canvas;
     private final SheetSession session;
+    private final Correcting correcting;
     private final Cursor hand;
+    private final Cursor cross;
     private boolean space;
     private boolean panning;
     private int lastX;
@@ -43,11 +47,14 @@ final class SheetMouse {
     private Mark card;
     private Box cardBox;
     private boolean cardMoved;
+    private boolean cornerDown;
 
-    SheetMouse(SheetCanvas canvas, SheetSession session) {
+    SheetMouse(SheetCanvas canvas, SheetSession session, Correcting correcting) {
+        this.correcting = correcting;
         this.canvas = canvas;
         this.session = session;
         this.hand = canvas.getDisplay().getSystemCursor(SWT.CURSOR_HAND);
+        this.cross = canvas.getDisplay().getSystemCursor(SWT.CURSOR_CROSS);
         canvas.addListener(SWT.MouseWheel, this::wheel);
         canvas.addListener(SWT.MouseHorizontalWheel, e -> canvas.drag(e.count * 20, 0));
         canvas.addListener(SWT.MouseDown, this::down);
@@ -85,6 +92,11 @@ final class SheetMouse {
         if (e.button != 1) {
             return;
         }
+        if (correcting.active()) {
+            cornerDown = correcting.aim().filter(a -> a == Aim.CORNER).isPresent() && correcting.picks().isEmpty();
+            canvas.frameAt(e.x, e.y).ifPresent(f -> correcting.pick(under(f, e.x, e.y)));
+            return;
+        }
         Optional<TracedPin> tab = canvas.painter().tabs().at(e.x, e.y);
         Optional<Mark> mark = canvas.painter().cards().at(e.x, e.y);
         if (tab.isPresent()) {
@@ -111,8 +123,11 @@ final class SheetMouse {
     }
 
     /** What a click selects; a click on bare paper selects nothing but the spot. */
-    private Selection under(PageFrame frame, int x, int y) {
+    Selection under(PageFrame frame, int x, int y) {
         Point at = frame.toPage(x, y);
+        if (correcting.aim().filter(a -> a == Aim.CORNER).isPresent()) {
+            return Selection.spot(frame.page(), at);
+        }
         Selection hit = session.facts().map(f -> f.at(frame.page(), at, reach(frame)))
                 .orElse(Selection.spot(frame.page(), at));
         if (hit.pin() == null && hit.net() != null) {
@@ -140,6 +155,15 @@ final class SheetMouse {
             dragCard(e);
             return;
         }
+        if (correcting.active()) {
+            canvas.frameAt(e.x, e.y).ifPresent(f -> {
+                Selection under = under(f, e.x, e.y);
+                session.setHover(under.net());
+                correcting.point(under);
+            });
+            canvas.setCursor(cross);
+            return;
+        }
         boolean tab = canvas.painter().tabs().at(e.x, e.y).isPresent();
         Optional<Mark> mark = canvas.painter().cards().at(e.x, e.y);
         Optional<PageFrame> frame = tab || mark.isPresent() ? Optional.empty() : canvas.frameAt(e.x, e.y);
@@ -165,6 +189,10 @@ final class SheetMouse {
             panning = false;
             canvas.setCursor(null);
         }
+        if (cornerDown && correcting.active() && Math.hypot(e.x - downX, e.y - downY) >= SLACK) {
+            canvas.frameAt(e.x, e.y).ifPresent(f -> correcting.pick(under(f, e.x, e.y)));
+        }
+        cornerDown = false;
         if (card != null && cardMoved && cardBox != null) {
             Mark moved = card;
             canvas.frame(moved.page()).ifPresent(f -> {

@@ -13,6 +13,8 @@ import org.probeleaf.schematic.geometry.Point;
 import org.probeleaf.schematic.netlist.Net;
 import org.probeleaf.schematic.netlist.PartUnit;
 import org.probeleaf.trace.TracedPin;
+import org.probeleaf.workbench.correction.Correcting;
+import org.probeleaf.workbench.correction.CorrectingPainter;
 import org.probeleaf.workbench.geometry.PageFrame;
 import org.probeleaf.workbench.geometry.TileKey;
 import org.probeleaf.workbench.look.Look;
@@ -32,8 +34,9 @@ final class SheetPainter {
     private final NetPainter nets;
     private final CardLayer cards;
     private final EdgeTabs tabs;
+    private final CorrectingPainter correcting;
 
-    SheetPainter(SheetSession session, TileStore tiles, Look look, double device) {
+    SheetPainter(SheetSession session, Correcting correcting, TileStore tiles, Look look, double device) {
         this.session = session;
         this.tiles = tiles;
         this.look = look;
@@ -42,6 +45,7 @@ final class SheetPainter {
         this.nets = new NetPainter(look);
         this.cards = new CardLayer(look);
         this.tabs = new EdgeTabs(look, nets);
+        this.correcting = new CorrectingPainter(look, correcting);
     }
 
     EdgeTabs tabs() {
@@ -73,7 +77,7 @@ final class SheetPainter {
                 over(gc, frame, facts);
             }
             tabs.clear();
-            session.selectedNet().ifPresent(net -> tabs.paint(gc, canvas, elsewhere(facts, net, frames, canvas)));
+            session.selectedNet().filter(n -> !correcting.covers()).ifPresent(net -> tabs.paint(gc, canvas, elsewhere(facts, net, frames, canvas)));
         });
         return all;
     }
@@ -102,6 +106,7 @@ final class SheetPainter {
         if (selected != null) {
             nets.band(gc, frame, selected);
         }
+        correcting.under(gc, frame);
         session.hover().filter(n -> n != selected).ifPresent(n -> nets.hover(gc, frame, n));
         session.selection().filter(s -> s.net() == null && s.part() != null).ifPresent(s -> part(gc, frame, s));
         for (int i = 0; i < hits.size(); i++) {
@@ -127,6 +132,7 @@ final class SheetPainter {
         session.selectedNet().ifPresent(net -> nets.pins(gc, frame, facts.pinsOn(net)));
         session.selection().filter(s -> s.page() == frame.page()).ifPresent(s -> focus(gc, frame.toScreen(s.at())));
         cards.paint(gc, frame, facts.state(), tiles.ink(frame.page()), session.selectedMark().orElse(null));
+        correcting.over(gc, frame);
     }
 
     /** Four strokes round the selected spot. */

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Text;
+import org.probeleaf.workbench.correction.Correcting;
 import org.probeleaf.workbench.session.SessionListener;
 import org.probeleaf.workbench.session.SheetSession;
 
@@ -23,15 +24,18 @@ final class ViewportReport {
 
     private final SheetCanvas canvas;
     private final SheetSession session;
+    private final Correcting correcting;
     private final Path file;
 
-    ViewportReport(SheetCanvas canvas, SheetSession session) {
+    ViewportReport(SheetCanvas canvas, SheetSession session, Correcting correcting) {
+        this.correcting = correcting;
         this.canvas = canvas;
         this.session = session;
         String name = System.getProperty("probeleaf.window.report");
         this.file = name == null ? null : Path.of(name);
         if (file != null) {
             canvas.addPaintListener(e -> write());
+            correcting.addListener(this::later);
             canvas.getDisplay().addFilter(SWT.FocusIn, e -> later());
             session.addListener(new SessionListener() {
                 @Override
@@ -69,13 +73,15 @@ final class ViewportReport {
                 .collect(Collectors.joining(","));
         String json = String.format(Locale.ROOT,
                 "{\"drawn\":%b,\"recognised\":%b,\"recognising\":%b,\"selected\":\"%s\",\"revision\":%d,\"focus\":%b,\"typing\":%b,\"trouble\":\"%s\","
+                + "\"correcting\":\"%s\",\"trial\":\"%s\","
                 + "\"canvas\":[%d,%d,%d,%d],\"pages\":[%s]}%n",
                 session.drawn(), session.facts().map(f -> f.recognised()).orElse(false), session.recognising(),
                 session.selectedNet().map(n -> n.id()).orElse(""),
                 session.facts().map(f -> f.state().revision()).orElse(-1L), canvas.isFocusControl(),
                 canvas.getDisplay().getFocusControl() instanceof Text,
                 session.trouble().map(t -> t.text().replace("\\", "\\\\").replace("\"", "\\\"")).orElse(""),
-                corner.x, corner.y, canvas.getSize().x, canvas.getSize().y, pages);
+                correcting.task().map(t -> t.name() + " " + correcting.picks().size()).orElse(""),
+                correcting.trial().map(t -> t.outcome().state().name()).orElse(""), corner.x, corner.y, canvas.getSize().x, canvas.getSize().y, pages);
         try {
             Path next = file.resolveSibling(file.getFileName() + ".next");
             Files.writeString(next, json);

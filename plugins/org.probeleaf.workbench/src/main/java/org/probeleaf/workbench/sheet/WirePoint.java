@@ -28,7 +28,7 @@ final class WirePoint {
         return best;
     }
 
-    private static Point onSegment(Point a, Point b, Point p) {
+    static Point onSegment(Point a, Point b, Point p) {
         double dx = b.x() - a.x();
         double dy = b.y() - a.y();
         double length2 = dx * dx + dy * dy;

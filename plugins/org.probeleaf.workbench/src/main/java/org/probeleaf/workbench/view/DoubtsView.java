@@ -2,27 +2,63 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.workbench.view;
 
+import java.time.Instant;
 import java.util.List;
+import java.util.function.Consumer;
 
+import org.eclipse.jface.viewers.IStructuredSelection;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.RowLayout;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.probeleaf.job.SheetReading;
+import org.probeleaf.job.change.RemoveCorrection;
+import org.probeleaf.job.mark.KeptCorrection;
 import org.probeleaf.schematic.geometry.Box;
 import org.probeleaf.schematic.netlist.Doubt;
+import org.probeleaf.workbench.correction.Remedies;
+import org.probeleaf.workbench.correction.Task;
 import org.probeleaf.workbench.look.Look;
 import org.probeleaf.workbench.session.Facts;
+import org.probeleaf.workbench.session.Selection;
+import org.probeleaf.workbench.sheet.SheetEditor;
 
-/** Where the reading of the sheets is unsure; a double click or Enter goes to the place. */
+/**
+ * Where the reading of the sheets is unsure. Selecting a doubt goes to the place and offers what may answer it; a double
+ * click or Enter goes to the place and gives it the keyboard.
+ */
 public final class DoubtsView extends SessionView {
 
     private PlainTable<Doubt> table;
+    private Composite answers;
+    private Look look;
 
     @Override
     void createContent(Composite parent) {
-        Look look = new Look(parent);
+        look = new Look(parent);
         Head.column(parent);
-        table = new PlainTable<>(parent, Doubt.class, this::go);
+        table = new PlainTable<>(parent, Doubt.class, d -> {
+            go(d);
+            editor(SheetEditor::setFocus);
+        });
         table.column("Doubt", 80, 160, Doubt::text, d -> look.icon("doubts"));
         table.column("Sheet", 12, 52, d -> String.valueOf(d.page()), null);
         table.hint("Places where the reading of the sheets is unsure stand here.");
+        answers = new Composite(parent, SWT.NONE);
+        answers.setLayoutData(new GridData(SWT.FILL, SWT.END, true, false));
+        RowLayout row = new RowLayout(SWT.HORIZONTAL);
+        row.wrap = true;
+        answers.setLayout(row);
+        table.viewer().addSelectionChangedListener(e -> {
+            Doubt doubt = e.getSelection() instanceof IStructuredSelection s && s.getFirstElement() instanceof Doubt d
+                    ? d : null;
+            offer(doubt);
+            if (doubt != null) {
+                go(doubt);
+            }
+        });
     }
 
     @Override
@@ -35,10 +71,63 @@ public final class DoubtsView extends SessionView {
             if (doubt.at() == null) {
                 s.showPage(doubt.page());
             } else {
-                s.select(facts().map(f -> f.at(doubt.page(), doubt.at(), 3)).orElse(null));
+                s.select(place(doubt));
                 s.reveal(doubt.page(), Box.of(doubt.at()).grow(40));
             }
         });
+    }
+
+    private Selection place(Doubt doubt) {
+        return facts().map(f -> f.at(doubt.page(), doubt.at(), 3)).orElse(null);
+    }
+
+    /** Puts buttons below the list: the corrections that may answer the doubt. */
+    private void offer(Doubt doubt) {
+        if (answers.isDisposed()) {
+            return;
+        }
+        for (Control c : answers.getChildren()) {
+            c.dispose();
+        }
+        KeptCorrection cause = doubt == null ? null : cause(doubt);
+        if (cause != null) {
+            button("Take the correction back", "remove", () -> session().ifPresent(s ->
+                    s.apply(new RemoveCorrection(cause.id(), Instant.now()))));
+        } else if (doubt != null && session().filter(s -> !s.readOnly()).isPresent()) {
+            for (Remedies.Remedy r : Remedies.of(doubt)) {
+                button(r.task().title(), r.task().icon(), () -> start(r.task(), r.there() ? place(doubt) : null));
+            }
+        }
+        answers.getParent().layout(true, true);
+    }
+
+    /** The correction that the doubt is about, or null. */
+    private KeptCorrection cause(Doubt doubt) {
+        SheetReading reading = facts().map(f -> f.state().sheetReading()).orElse(null);
+        for (int i = 0; reading != null && i < reading.corrections().size(); i++) {
+            KeptCorrection kept = reading.corrections().get(i);
+            if (Remedies.isAbout(doubt, kept.correction(), reading.outcome(i))) {
+                return kept;
+            }
+        }
+        return null;
+    }
+
+    private void button(String text, String icon, Runnable action) {
+        Button button = new Button(answers, SWT.PUSH);
+        button.setText(text);
+        button.setImage(look.icon(icon));
+        button.addListener(SWT.Selection, e -> action.run());
+    }
+
+    private void start(Task task, Selection place) {
+        editor(e -> e.correcting().start(task, place));
+    }
+
+    private void editor(Consumer<SheetEditor> what) {
+        if (getSite().getPage().getActiveEditor() instanceof SheetEditor editor) {
+            what.accept(editor);
+        }
     }
 
     @Override

@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.workbench.correction;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+import org.probeleaf.workbench.look.Look;
+import org.probeleaf.workbench.look.Palette;
+
+/**
+ * The strip over the top of the sheet while something is being corrected: what to do next, what would come of it, what
+ * to type. It lies on the sheet, so that the sheet does not move under the hand.
+ */
+public final class CorrectingStrip {
+
+    private final Correcting correcting;
+    private final Composite strip;
+    private final Look look;
+    private final Canvas sheet;
+    private Label prompt;
+    private Label word;
+    private final List<Text> fields = new ArrayList<>();
+    private Task shown;
+    private boolean typing;
+
+    /** @param sheet the canvas that it lies on */
+    public CorrectingStrip(Canvas sheet, Correcting correcting) {
+        this.correcting = correcting;
+        this.sheet = sheet;
+        strip = new Composite(sheet, SWT.NONE);
+        look = new Look(strip);
+        strip.setBackground(look.colour(Palette.tint(Palette.SKY, 0.22)));
+        strip.setBackgroundMode(SWT.INHERIT_FORCE);
+        strip.addPaintListener(e -> {
+            e.gc.setForeground(look.colour(Palette.BLUE));
+            e.gc.drawLine(0, strip.getSize().y - 1, strip.getSize().x, strip.getSize().y - 1);
+        });
+        strip.setVisible(false);
+        sheet.addListener(SWT.Resize, e -> place());
+        correcting.addListener(this::show);
+    }
+
+    private void show() {
+        if (strip.isDisposed()) {
+            return;
+        }
+        Task task = correcting.task().orElse(null);
+        boolean type = task != null && correcting.aim().isEmpty();
+        if (task != shown || type != typing) {
+            shown = task;
+            typing = type;
+            fill(task);
+        }
+        if (task != null) {
+            set(prompt, correcting.prompt());
+            set(word, correcting.word());
+            word.setForeground(look.colour(correcting.warns() ? Palette.VERMILLION : Palette.TEXT));
+        }
+    }
+
+    private static void set(Label label, String text) {
+        String shown = text.replace("&", "&&");
+        if (!shown.equals(label.getText())) {
+            label.setText(shown);
+            label.getParent().layout(true, true);
+        }
+    }
+
+    private void fill(Task task) {
+        for (Control c : strip.getChildren()) {
+            c.dispose();
+        }
+        fields.clear();
+        if (task != null) {
+            make(task);
+        }
+        strip.setVisible(task != null);
+        place();
+        if (!fields.isEmpty()) {
+            fields.get(0).setFocus();
+            fields.get(0).selectAll();
+        } else {
+            sheet.forceFocus();
+        }
+    }
+
+    private void place() {
+        if (strip.isVisible()) {
+            int width = sheet.getClientArea().width;
+            strip.setBounds(0, 0, width, strip.computeSize(width, SWT.DEFAULT).y);
+            strip.layout(true, true);
+            strip.moveAbove(null);
+        }
+    }
+
+    private void make(Task task) {
+        strip.setLayout(row(5, 12, 6));
+        new Label(strip, SWT.NONE).setImage(look.icon(task.icon()));
+        Label title = label(strip, task.title());
+        title.setFont(look.font(0, true));
+        prompt = label(strip, correcting.prompt());
+        word = label(strip, "");
+        word.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        button(strip, "Cancel", correcting::cancel).setToolTipText("Correct nothing (Esc)");
+        if (typing) {
+            makeFields(task);
+        }
+    }
+
+    private void makeFields(Task task) {
+        Composite line = new Composite(strip, SWT.NONE);
+        line.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, 5, 1));
+        line.setLayout(row(2 * task.fields().size() + 1, 0, 0));
+        for (int i = 0; i < task.fields().size(); i++) {
+            label(line, task.fields().get(i).title());
+            fields.add(field(line, correcting.texts().get(i)));
+        }
+        button(line, "Correct", this::enter);
+    }
+
+    private static GridLayout row(int columns, int marginWidth, int marginHeight) {
+        GridLayout layout = new GridLayout(columns, false);
+        layout.marginWidth = marginWidth;
+        layout.marginHeight = marginHeight;
+        layout.horizontalSpacing = 9;
+        return layout;
+    }
+
+    private Label label(Composite parent, String text) {
+        Label label = new Label(parent, SWT.NONE);
+        label.setForeground(look.colour(Palette.TEXT));
+        label.setText(text);
+        return label;
+    }
+
+    private Text field(Composite parent, String first) {
+        Text field = new Text(parent, SWT.BORDER | SWT.SINGLE);
+        field.setBackground(look.colour(Palette.WHITE));
+        field.setLayoutData(new GridData(110, SWT.DEFAULT));
+        field.setText(first);
+        field.addListener(SWT.Modify, e -> correcting.type(typed()));
+        field.addListener(SWT.DefaultSelection, e -> enter());
+        field.addListener(SWT.Traverse, e -> {
+            if (e.detail == SWT.TRAVERSE_ESCAPE) {
+                e.doit = false;
+                correcting.cancel();
+            }
+        });
+        return field;
+    }
+
+    private List<String> typed() {
+        return fields.stream().map(Text::getText).toList();
+    }
+
+    private void enter() {
+        correcting.type(typed());
+        correcting.commit();
+    }
+
+    private static Button button(Composite parent, String text, Runnable action) {
+        Button button = new Button(parent, SWT.PUSH | SWT.FLAT);
+        button.setText(text);
+        button.addListener(SWT.Selection, e -> action.run());
+        return button;
+    }
+}

@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.workbench.sheet;
+
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
+import org.probeleaf.schematic.netlist.Doubt;
+import org.probeleaf.schematic.netlist.Net;
+import org.probeleaf.schematic.netlist.Wire;
+import org.probeleaf.workbench.correction.Correcting;
+import org.probeleaf.workbench.correction.Task;
+import org.probeleaf.workbench.geometry.PageFrame;
+import org.probeleaf.workbench.look.Look;
+import org.probeleaf.workbench.session.Facts;
+import org.probeleaf.workbench.session.Selection;
+import org.probeleaf.workbench.session.SheetSession;
+
+/** The menu at a place of the sheet: what can be corrected there. */
+final class SheetMenu {
+
+    private static final double REACH = 5;
+
+    private final SheetCanvas canvas;
+    private final SheetSession session;
+    private final Correcting correcting;
+    private final SheetMouse mouse;
+    private final Menu menu;
+    private final Look look;
+
+    SheetMenu(SheetCanvas canvas, SheetSession session, Correcting correcting, SheetMouse mouse) {
+        this.canvas = canvas;
+        this.session = session;
+        this.correcting = correcting;
+        this.mouse = mouse;
+        this.look = new Look(canvas);
+        this.menu = new Menu(canvas);
+        canvas.addListener(SWT.MenuDetect, e -> {
+            e.doit = false;
+            Point at = e.detail == SWT.MENU_KEYBOARD ? null : canvas.toControl(e.x, e.y);
+            open(at);
+        });
+    }
+
+    /** @param at the pointer on the canvas, or null for the selected place */
+    private void open(Point at) {
+        Optional<PageFrame> frame = at == null ? Optional.empty() : canvas.frameAt(at.x, at.y);
+        Selection place = at == null ? session.selection().orElse(null)
+                : frame.map(f -> mouse.under(f, at.x, at.y)).orElse(null);
+        if (place == null || !correcting.possible() || correcting.active()) {
+            return;
+        }
+        session.select(place);
+        for (MenuItem item : menu.getItems()) {
+            item.dispose();
+        }
+        fill(place, session.facts().orElseThrow());
+        org.probeleaf.schematic.geometry.Point spot = canvas.frame(place.page()).orElseThrow().toScreen(place.at());
+        menu.setLocation(at == null ? canvas.toDisplay((int) spot.x(), (int) spot.y()) : canvas.toDisplay(at.x, at.y));
+        menu.setVisible(true);
+    }
+
+    private void fill(Selection place, Facts facts) {
+        if (facts.netlist().doubts().stream().anyMatch(d -> near(d, place))) {
+            item("Right as read here", Task.CONFIRM, place);
+        }
+        if (crossing(facts, place)) {
+            item("Junction here", Task.JUNCTION, place);
+            item("No junction here", Task.NO_JUNCTION, place);
+        }
+        if (place.pin() != null) {
+            pin(place);
+        } else if (place.net() != null) {
+            item("Join with\u2026", Task.JOIN, place);
+            item("Split here", Task.SPLIT, place);
+            item("Take this wire off the net", Task.DETACH, place);
+            item("Name as drawn\u2026", Task.NAME, place);
+        }
+        boolean onPart = place.part() != null || facts.partAt(place.page(), place.at()).isPresent();
+        if (onPart) {
+            line();
+            item("Letter the part\u2026", Task.EDIT_PART, place);
+            item("Unit of a part\u2026", Task.UNIT, place);
+            item("Remove the part", Task.REMOVE_PART, place);
+        }
+        line();
+        item("Add a pin here\u2026", Task.ADD_PIN, place);
+        item("Add a part\u2026", Task.ADD_PART, null);
+        item("Ignore a region\u2026", Task.IGNORE, null);
+    }
+
+    private void pin(Selection place) {
+        String pin = place.part().ref() + "." + place.pin().label();
+        item("Join " + pin + " with\u2026", Task.JOIN, place);
+        if (place.net() != null) {
+            item("Take " + pin + " off the net", Task.DETACH, place);
+            item("Name the net as drawn\u2026", Task.NAME, place);
+        }
+        item("Move the pin\u2026", Task.MOVE_PIN, place);
+        item("Letter the pin\u2026", Task.EDIT_PIN, place);
+        item("Remove the pin", Task.REMOVE_PIN, place);
+    }
+
+    private void line() {
+        if (menu.getItemCount() > 0) {
+            new MenuItem(menu, SWT.SEPARATOR);
+        }
+    }
+
+    private void item(String text, Task task, Selection place) {
+        MenuItem item = new MenuItem(menu, SWT.PUSH);
+        item.setText(text.replace("&", "&&"));
+        item.setImage(look.icon(task.icon()));
+        item.addListener(SWT.Selection, e -> correcting.start(task, place));
+    }
+
+    private static boolean near(Doubt d, Selection place) {
+        return d.at() != null && d.page() == place.page() && d.at().distance(place.at()) <= REACH + 3;
+    }
+
+    /** Whether wires of two directions run by here. */
+    private static boolean crossing(Facts facts, Selection place) {
+        boolean flat = false;
+        boolean upright = false;
+        for (Net net : facts.netlist().nets()) {
+            for (Wire wire : net.wires()) {
+                List<org.probeleaf.schematic.geometry.Point> p = wire.points();
+                for (int i = 1; wire.page() == place.page() && i < p.size(); i++) {
+                    if (WirePoint.onSegment(p.get(i - 1), p.get(i), place.at()).distance(place.at()) <= REACH) {
+                        boolean lies = Math.abs(p.get(i).x() - p.get(i - 1).x()) > Math.abs(p.get(i).y() - p.get(i - 1).y());
+                        flat |= lies;
+                        upright |= !lies;
+                    }
+                }
+            }
+        }
+        return flat && upright;
+    }
+}
