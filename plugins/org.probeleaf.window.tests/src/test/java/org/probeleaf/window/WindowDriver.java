@@ -115,6 +115,12 @@ final class WindowDriver implements AutoCloseable {
         robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
     }
 
+    void rightClick(Point screen) {
+        move(screen);
+        robot.mousePress(InputEvent.BUTTON3_DOWN_MASK);
+        robot.mouseRelease(InputEvent.BUTTON3_DOWN_MASK);
+    }
+
     void key(int code, int... held) {
         for (int h : held) {
             robot.keyPress(h);

@@ -39,29 +39,30 @@ final class SheetMenu {
         this.mouse = mouse;
         this.look = new Look(canvas);
         this.menu = new Menu(canvas);
-        canvas.addListener(SWT.MenuDetect, e -> {
-            e.doit = false;
-            Point at = e.detail == SWT.MENU_KEYBOARD ? null : canvas.toControl(e.x, e.y);
-            open(at);
-        });
+        canvas.setMenu(menu);
+        canvas.addListener(SWT.MenuDetect,
+                e -> e.doit = ready(e.detail == SWT.MENU_KEYBOARD ? null : canvas.toControl(e.x, e.y)));
     }
 
-    /** @param at the pointer on the canvas, or null for the selected place */
-    private void open(Point at) {
+    /**
+     * Fills the menu.
+     *
+     * @param at the pointer on the canvas, or null for the selected place
+     * @return whether there is anything in it
+     */
+    private boolean ready(Point at) {
         Optional<PageFrame> frame = at == null ? Optional.empty() : canvas.frameAt(at.x, at.y);
         Selection place = at == null ? session.selection().orElse(null)
                 : frame.map(f -> mouse.under(f, at.x, at.y)).orElse(null);
         if (place == null || !correcting.possible() || correcting.active()) {
-            return;
+            return false;
         }
         session.select(place);
         for (MenuItem item : menu.getItems()) {
             item.dispose();
         }
         fill(place, session.facts().orElseThrow());
-        org.probeleaf.schematic.geometry.Point spot = canvas.frame(place.page()).orElseThrow().toScreen(place.at());
-        menu.setLocation(at == null ? canvas.toDisplay((int) spot.x(), (int) spot.y()) : canvas.toDisplay(at.x, at.y));
-        menu.setVisible(true);
+        return true;
     }
 
     private void fill(Selection place, Facts facts) {

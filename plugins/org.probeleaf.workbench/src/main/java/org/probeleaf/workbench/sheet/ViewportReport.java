@@ -37,6 +37,8 @@ final class ViewportReport {
             canvas.addPaintListener(e -> write());
             correcting.addListener(this::later);
             canvas.getDisplay().addFilter(SWT.FocusIn, e -> later());
+            canvas.getMenu().addListener(SWT.Show, e -> later());
+            canvas.getMenu().addListener(SWT.Hide, e -> later());
             session.addListener(new SessionListener() {
                 @Override
                 public void factsChanged() {
@@ -73,7 +75,7 @@ final class ViewportReport {
                 .collect(Collectors.joining(","));
         String json = String.format(Locale.ROOT,
                 "{\"drawn\":%b,\"recognised\":%b,\"recognising\":%b,\"selected\":\"%s\",\"revision\":%d,\"focus\":%b,\"typing\":%b,\"trouble\":\"%s\","
-                + "\"correcting\":\"%s\",\"trial\":\"%s\","
+                + "\"correcting\":\"%s\",\"trial\":\"%s\",\"menu\":%b,"
                 + "\"canvas\":[%d,%d,%d,%d],\"pages\":[%s]}%n",
                 session.drawn(), session.facts().map(f -> f.recognised()).orElse(false), session.recognising(),
                 session.selectedNet().map(n -> n.id()).orElse(""),
@@ -81,7 +83,7 @@ final class ViewportReport {
                 canvas.getDisplay().getFocusControl() instanceof Text,
                 session.trouble().map(t -> t.text().replace("\\", "\\\\").replace("\"", "\\\"")).orElse(""),
                 correcting.task().map(t -> t.name() + " " + correcting.picks().size()).orElse(""),
-                correcting.trial().map(t -> t.outcome().state().name()).orElse(""), corner.x, corner.y, canvas.getSize().x, canvas.getSize().y, pages);
+                correcting.trial().map(t -> t.outcome().state().name()).orElse(""), canvas.getMenu().isVisible(), corner.x, corner.y, canvas.getSize().x, canvas.getSize().y, pages);
         try {
             Path next = file.resolveSibling(file.getFileName() + ".next");
             Files.writeString(next, json);

@@ -9,9 +9,6 @@ import java.util.Locale;
 
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.GridData;
-import org.eclipse.swt.layout.GridLayout;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.probeleaf.job.SheetReading;
 import org.probeleaf.job.change.RemoveCorrection;
@@ -30,7 +27,7 @@ public final class CorrectionsView extends SessionView {
     }
 
     private PlainTable<Row> table;
-    private Button takeBack;
+    private Foot foot;
 
     @Override
     void createContent(Composite parent) {
@@ -43,20 +40,23 @@ public final class CorrectionsView extends SessionView {
         table.colours(r -> holds(r) ? null : look.colour(Palette.VERMILLION));
         table.hint("What you correct in the reading of the sheets stands here. Right-click a place on the sheet, or"
                 + " choose from the Correct menu.");
-        Composite buttons = new Composite(parent, SWT.NONE);
-        buttons.setLayoutData(new GridData(SWT.FILL, SWT.END, true, false));
-        buttons.setLayout(new GridLayout(1, false));
-        takeBack = new Button(buttons, SWT.PUSH);
-        takeBack.setText("Take back");
-        takeBack.setToolTipText("Take the selected correction back; the others stay (Delete)");
-        takeBack.addListener(SWT.Selection, e -> takeBack());
-        table.viewer().addSelectionChangedListener(e -> enable());
+        foot = new Foot(parent);
+        table.viewer().addSelectionChangedListener(e -> selected(selected()));
         table.viewer().getTable().addListener(SWT.KeyDown, e -> {
-            if (e.keyCode == SWT.DEL && takeBack.isEnabled()) {
-                takeBack();
+            if (e.keyCode == SWT.DEL && selected() != null) {
+                takeBack(selected());
             }
         });
-        enable();
+    }
+
+    private void selected(Row row) {
+        foot.show(row == null ? "" : capital(row.kept().correction().words()) + ". Shows: " + state(row) + ".");
+        if (row != null) {
+            go(row);
+            if (session().filter(s -> !s.readOnly()).isPresent()) {
+                foot.button("Take it back", "remove", () -> takeBack(row));
+            }
+        }
     }
 
     private static String capital(String words) {
@@ -91,7 +91,6 @@ public final class CorrectionsView extends SessionView {
             }
         });
         table.show(rows);
-        enable();
     }
 
     private Row selected() {
@@ -99,17 +98,9 @@ public final class CorrectionsView extends SessionView {
                 ? row : null;
     }
 
-    private void enable() {
-        if (!takeBack.isDisposed()) {
-            takeBack.setEnabled(selected() != null && session().filter(s -> !s.readOnly()).isPresent());
-        }
-    }
-
-    private void takeBack() {
-        Row row = selected();
-        if (row != null) {
-            session().ifPresent(s -> s.apply(new RemoveCorrection(row.kept().id(), Instant.now())));
-        }
+    private void takeBack(Row row) {
+        session().filter(s -> !s.readOnly())
+                .ifPresent(s -> s.apply(new RemoveCorrection(row.kept().id(), Instant.now())));
     }
 
     private void go(Row row) {

@@ -7,12 +7,7 @@ import java.util.List;
 import java.util.function.Consumer;
 
 import org.eclipse.jface.viewers.IStructuredSelection;
-import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.GridData;
-import org.eclipse.swt.layout.RowLayout;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.probeleaf.job.SheetReading;
 import org.probeleaf.job.change.RemoveCorrection;
 import org.probeleaf.job.mark.KeptCorrection;
@@ -32,12 +27,11 @@ import org.probeleaf.workbench.sheet.SheetEditor;
 public final class DoubtsView extends SessionView {
 
     private PlainTable<Doubt> table;
-    private Composite answers;
-    private Look look;
+    private Foot foot;
 
     @Override
     void createContent(Composite parent) {
-        look = new Look(parent);
+        Look look = new Look(parent);
         Head.column(parent);
         table = new PlainTable<>(parent, Doubt.class, d -> {
             go(d);
@@ -46,11 +40,7 @@ public final class DoubtsView extends SessionView {
         table.column("Doubt", 80, 160, Doubt::text, d -> look.icon("doubts"));
         table.column("Sheet", 12, 52, d -> String.valueOf(d.page()), null);
         table.hint("Places where the reading of the sheets is unsure stand here.");
-        answers = new Composite(parent, SWT.NONE);
-        answers.setLayoutData(new GridData(SWT.FILL, SWT.END, true, false));
-        RowLayout row = new RowLayout(SWT.HORIZONTAL);
-        row.wrap = true;
-        answers.setLayout(row);
+        foot = new Foot(parent);
         table.viewer().addSelectionChangedListener(e -> {
             Doubt doubt = e.getSelection() instanceof IStructuredSelection s && s.getFirstElement() instanceof Doubt d
                     ? d : null;
@@ -81,24 +71,18 @@ public final class DoubtsView extends SessionView {
         return facts().map(f -> f.at(doubt.page(), doubt.at(), 3)).orElse(null);
     }
 
-    /** Puts buttons below the list: the corrections that may answer the doubt. */
+    /** Says the doubt in full and puts buttons below the list: the corrections that may answer it. */
     private void offer(Doubt doubt) {
-        if (answers.isDisposed()) {
-            return;
-        }
-        for (Control c : answers.getChildren()) {
-            c.dispose();
-        }
+        foot.show(doubt == null ? "" : doubt.text());
         KeptCorrection cause = doubt == null ? null : cause(doubt);
         if (cause != null) {
-            button("Take the correction back", "remove", () -> session().ifPresent(s ->
+            foot.button("Take the correction back", "remove", () -> session().ifPresent(s ->
                     s.apply(new RemoveCorrection(cause.id(), Instant.now()))));
         } else if (doubt != null && session().filter(s -> !s.readOnly()).isPresent()) {
             for (Remedies.Remedy r : Remedies.of(doubt)) {
-                button(r.task().title(), r.task().icon(), () -> start(r.task(), r.there() ? place(doubt) : null));
+                foot.button(r.task().title(), r.task().icon(), () -> start(r.task(), r.there() ? place(doubt) : null));
             }
         }
-        answers.getParent().layout(true, true);
     }
 
     /** The correction that the doubt is about, or null. */
@@ -111,13 +95,6 @@ public final class DoubtsView extends SessionView {
             }
         }
         return null;
-    }
-
-    private void button(String text, String icon, Runnable action) {
-        Button button = new Button(answers, SWT.PUSH);
-        button.setText(text);
-        button.setImage(look.icon(icon));
-        button.addListener(SWT.Selection, e -> action.run());
     }
 
     private void start(Task task, Selection place) {
