@@ -15,11 +15,13 @@ final class ExtractionLimits {
     private static final int MOST_OPERATORS = 3_000_000;
     /** Corners of lines and outlines, and letters. */
     private static final int MOST_POINTS = 1_500_000;
+    private static final int MOST_FORMS = 20_000;
     private static final int ASK_EVERY = 512;
 
     private final BooleanSupplier stop;
     private int operators;
     private int points;
+    private int forms;
 
     ExtractionLimits(BooleanSupplier stop) {
         this.stop = stop;
@@ -35,7 +37,14 @@ final class ExtractionLimits {
         }
     }
 
-    /** Counts points that will be kept. */
+    /** Counts one form that is drawn. */
+    void form() {
+        if (++forms > MOST_FORMS) {
+            throw new TooMuchException("more than " + MOST_FORMS + " drawings within the drawing");
+        }
+    }
+
+    /** Counts points. */
     void points(int more) {
         points += more;
         if (points > MOST_POINTS) {

@@ -4,16 +4,13 @@ package org.probeleaf.drawing.internal;
 
 import java.awt.Rectangle;
 import java.awt.geom.AffineTransform;
-import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 
@@ -28,6 +25,7 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType3CharProc;
 import org.apache.pdfbox.pdmodel.font.PDType3Font;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
+import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceRGB;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.graphics.form.PDTransparencyGroup;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
@@ -40,32 +38,31 @@ import org.probeleaf.drawing.primitive.Picture;
 import org.probeleaf.drawing.primitive.Stroke;
 import org.probeleaf.drawing.primitive.Text;
 import org.probeleaf.schematic.geometry.Box;
-import org.probeleaf.schematic.geometry.Point;
 
 /**
  * Runs a page's content stream and keeps what it draws as primitives in displayed page coordinates. Nested forms are
  * entered, what lies on a layer that is off or outside the clip is left out, annotations are not part of the sheet.
  */
-final class PageExtractor extends PDFGraphicsStreamEngine {
+final class PageExtractor extends PDFGraphicsStreamEngine implements ContentSink {
 
     /** Operators of ISO 32000-1 annex A that change nothing about lines and text. */
+    private static final int LONGEST_OPERATOR = 3;
     private static final Set<String> KNOWN_BUT_UNUSED = Set.of("MP", "DP", "i", "ri", "d0", "d1", "BI", "ID", "EI",
             "sh", "BMC", "EMC", "BDC", "gs", "M", "j");
 
+    private final PDPage page;
     private final AffineTransform display;
-    private final double displayScale;
     private final LayerState layers;
     private final ExtractionLimits limits;
     private final ClipStack clips;
-    private final PathCollector path = new PathCollector();
+    private final PathPainter painter;
     private final TextAssembler text = new TextAssembler();
-    private final List<Stroke> strokes = new ArrayList<>();
-    private final List<Fill> fills = new ArrayList<>();
     private final List<Picture> pictures = new ArrayList<>();
-    private final Map<PDColor, Integer> colours = new HashMap<>();
+    private final Colours colours = new Colours();
+    /** Contents of the page and of the forms in it that the library is about to come to. */
+    private final Deque<byte[]> contents = new ArrayDeque<>();
     private final Deque<Boolean> hiddenSequences = new ArrayDeque<>();
     private int hiddenDepth;
-    private boolean clipPending;
     private int shows;
     private boolean complete = true;
     private int optionalDepth;
@@ -77,24 +74,26 @@ final class PageExtractor extends PDFGraphicsStreamEngine {
      * @param stop    asked often whether to give up
      */
     PageExtractor(PDPage page, AffineTransform display, LayerState layers, BooleanSupplier stop) {
-        super(page);
+        super(new RunStream.Page(page));
         this.limits = new ExtractionLimits(stop);
         this.clips = new ClipStack(clipOf(page, display));
         this.display = display;
-        this.displayScale = Math.sqrt(Math.abs(display.getDeterminant()));
+        this.painter = new PathPainter(this::getGraphicsState, display, clips, limits);
         this.layers = layers;
+        this.page = page;
     }
 
     void run() throws IOException {
+        contents.push(RunStream.bytes(page.getContents()));
         processPage(getPage());
     }
 
     List<Stroke> strokes() {
-        return strokes;
+        return painter.strokes();
     }
 
     List<Fill> fills() {
-        return fills;
+        return painter.fills();
     }
 
     List<Text> texts() {
@@ -124,87 +123,131 @@ final class PageExtractor extends PDFGraphicsStreamEngine {
 
     @Override
     protected void processOperator(Operator operator, List<COSBase> operands) throws IOException {
-        limits.operator();
-        switch (operator.getName()) {
-            case "BX" -> optionalDepth++;
-            case "EX" -> optionalDepth = Math.max(0, optionalDepth - 1);
-            default -> super.processOperator(operator, operands);
+        if (operator.getName().equals(RunStream.INSTRUCTION)) {
+            new ContentRunner(painter, this).run(contents.pop());
+        } else {
+            super.processOperator(operator, operands);
         }
     }
 
     @Override
+    public void counted() {
+        limits.operator();
+    }
+
+    @Override
+    public void missing() {
+        complete = false;
+    }
+
+    @Override
+    public void lineWidth(double width) {
+        getGraphicsState().setLineWidth((float) width);
+    }
+
+    @Override
+    public void lineCap(int cap) {
+        getGraphicsState().setLineCap(cap);
+    }
+
+    @Override
+    public void colour(boolean stroking, double red, double green, double blue) {
+        PDColor colour = new PDColor(new float[] {(float) red, (float) green, (float) blue}, PDDeviceRGB.INSTANCE);
+        if (stroking) {
+            getGraphicsState().setStrokingColorSpace(PDDeviceRGB.INSTANCE);
+            getGraphicsState().setStrokingColor(colour);
+        } else {
+            getGraphicsState().setNonStrokingColorSpace(PDDeviceRGB.INSTANCE);
+            getGraphicsState().setNonStrokingColor(colour);
+        }
+    }
+
+    @Override
+    public void restoreIfSaved() {
+        if (getGraphicsStackSize() > 1) {
+            restoreGraphicsState();
+        } else {
+            complete = false;
+        }
+    }
+
+    @Override
+    public void inlinePicture(COSDictionary entries) {
+        picture(entries.getInt(COSName.W, COSName.WIDTH, 0), entries.getInt(COSName.H, COSName.HEIGHT, 0));
+    }
+
+    @Override
+    public void other(String operator, List<COSBase> operands) throws IOException {
+        switch (operator) {
+            case "BX" -> optionalDepth++;
+            case "EX" -> optionalDepth = Math.max(0, optionalDepth - 1);
+            default -> {
+                if (operator.length() > LONGEST_OPERATOR) {
+                    // The library would keep it for ever.
+                    complete &= optionalDepth > 0;
+                } else {
+                    processOperator(Operator.getOperator(operator), operands);
+                    painter.moved();
+                }
+            }
+        }
+    }
+
+    // The library's own way of making paths is never taken: see ContentRunner.
+
+    @Override
     public void appendRectangle(Point2D p0, Point2D p1, Point2D p2, Point2D p3) {
-        moveTo(p0);
-        lineTo(p1);
-        lineTo(p2);
-        lineTo(p3);
-        path.close();
+        throw new IllegalStateException();
     }
 
     @Override
     public void moveTo(float x, float y) {
-        moveTo(new Point2D.Double(x, y));
+        throw new IllegalStateException();
     }
 
     @Override
     public void lineTo(float x, float y) {
-        lineTo(new Point2D.Double(x, y));
+        throw new IllegalStateException();
     }
 
     @Override
     public void curveTo(float x1, float y1, float x2, float y2, float x3, float y3) {
-        double[] p = {x1, y1, x2, y2, x3, y3};
-        display.transform(p, 0, p, 0, 3);
-        path.curveTo(p[0], p[1], p[2], p[3], p[4], p[5]);
+        throw new IllegalStateException();
     }
 
     @Override
     public Point2D getCurrentPoint() {
-        Point2D user = new Point2D.Double();
-        try {
-            display.inverseTransform(path.current(), user);
-        } catch (NoninvertibleTransformException e) {
-            throw new IllegalStateException("the page's display transform has no inverse", e);
-        }
-        return user;
+        throw new IllegalStateException();
     }
 
     @Override
     public void closePath() {
-        path.close();
+        throw new IllegalStateException();
     }
 
     @Override
     public void clip(int windingRule) {
-        clipPending = true;
+        throw new IllegalStateException();
     }
 
     @Override
     public void endPath() {
-        if (clipPending) {
-            clipPending = false;
-            clips.intersect(path.bounds());
-        }
-        path.clear();
+        throw new IllegalStateException();
     }
 
     @Override
     public void strokePath() {
-        keepStrokes();
-        endPath();
+        throw new IllegalStateException();
     }
 
     @Override
     public void fillPath(int windingRule) {
-        keepFills();
-        endPath();
+        throw new IllegalStateException();
     }
 
     @Override
     public void fillAndStrokePath(int windingRule) {
-        keepFills();
-        keepStrokes();
-        endPath();
+        throw new IllegalStateException();
     }
 
     @Override
@@ -214,42 +257,66 @@ final class PageExtractor extends PDFGraphicsStreamEngine {
 
     @Override
     public void drawImage(PDImage image) {
+        picture(image.getWidth(), image.getHeight());
+    }
+
+    private void picture(int pixelsWide, int pixelsHigh) {
         if (hiddenDepth > 0) {
             return;
         }
         AffineTransform at = getGraphicsState().getCurrentTransformationMatrix().createAffineTransform();
         at.preConcatenate(display);
         Rectangle2D b = at.createTransformedShape(new Rectangle(0, 0, 1, 1)).getBounds2D();
-        pictures.add(new Picture(Box.of(b.getMinX(), b.getMinY(), b.getMaxX(), b.getMaxY()), image.getWidth(),
-                image.getHeight()));
+        pictures.add(new Picture(Box.of(b.getMinX(), b.getMinY(), b.getMaxX(), b.getMaxY()), pixelsWide,
+                pixelsHigh));
     }
 
     @Override
     public void showForm(PDFormXObject form) throws IOException {
         if (!layers.isOff(form.getOptionalContent())) {
+            int outer = contents.size();
             int depth = enter(form);
-            super.showForm(form);
-            clips.leave(depth);
+            try {
+                super.showForm(new RunStream.Form(form));
+            } finally {
+                leave(depth, outer);
+            }
         }
     }
 
     @Override
     public void showTransparencyGroup(PDTransparencyGroup form) throws IOException {
         if (!layers.isOff(form.getOptionalContent())) {
+            int outer = contents.size();
             int depth = enter(form);
-            super.showTransparencyGroup(form);
-            clips.leave(depth);
+            try {
+                super.showTransparencyGroup(new RunStream.Group(form));
+            } finally {
+                leave(depth, outer);
+            }
         }
     }
 
     /** What a form draws shows within its box only (ISO 32000-1 clause 8.10.1). */
-    private int enter(PDFormXObject form) {
+    private int enter(PDFormXObject form) throws IOException {
+        limits.form();
+        contents.push(RunStream.bytes(form.getContents()));
+        painter.moved();
         int depth = clips.enter();
         if (form.getBBox() != null) {
             Matrix matrix = Matrix.concatenate(getGraphicsState().getCurrentTransformationMatrix(), form.getMatrix());
             clips.intersect(box(display.createTransformedShape(form.getBBox().transform(matrix)).getBounds2D()));
         }
         return depth;
+    }
+
+    private void leave(int depth, int outer) {
+        // The library does not come to the content of an empty form.
+        while (contents.size() > outer) {
+            contents.pop();
+        }
+        clips.leave(depth);
+        painter.moved();
     }
 
     @Override
@@ -262,6 +329,7 @@ final class PageExtractor extends PDFGraphicsStreamEngine {
     public void restoreGraphicsState() {
         super.restoreGraphicsState();
         clips.restore();
+        painter.moved();
     }
 
     @Override
@@ -274,12 +342,14 @@ final class PageExtractor extends PDFGraphicsStreamEngine {
         boolean hidden = COSName.OC.equals(tag) && properties != null && layers.isOff(properties);
         hiddenSequences.push(hidden);
         hiddenDepth += hidden ? 1 : 0;
+        painter.hide(hiddenDepth > 0);
     }
 
     @Override
     public void endMarkedContentSequence() {
         if (!hiddenSequences.isEmpty() && hiddenSequences.pop()) {
             hiddenDepth--;
+            painter.hide(hiddenDepth > 0);
         }
     }
 
@@ -317,7 +387,7 @@ final class PageExtractor extends PDFGraphicsStreamEngine {
         double angle = Math.toDegrees(Math.atan2(at.getShearY(), at.getScaleX()));
         double size = Math.hypot(at.getShearX(), at.getScaleY()) * type3Scale(font);
         text.add(new TextAssembler.Glyph(unicode, x, y, endX, endY, (angle + 360) % 360, size, font.getName() == null
-                ? "" : font.getName(), rgb(getGraphicsState().getNonStrokingColor()), isVisible(x, y), shows));
+                ? "" : font.getName(), colours.rgb(getGraphicsState().getNonStrokingColor()), isVisible(x, y), shows));
     }
 
     private static double type3Scale(PDFont font) {
@@ -336,73 +406,11 @@ final class PageExtractor extends PDFGraphicsStreamEngine {
         return painted && alpha > 0.01 && clips.box().grow(1).contains(x, y);
     }
 
-    private void moveTo(Point2D p) {
-        Point2D d = display.transform(p, null);
-        path.moveTo(d.getX(), d.getY());
-    }
-
-    private void lineTo(Point2D p) {
-        Point2D d = display.transform(p, null);
-        path.lineTo(d.getX(), d.getY());
-    }
-
     private static Box clipOf(PDPage page, AffineTransform display) {
         return box(display.createTransformedShape(page.getCropBox().toGeneralPath()).getBounds2D());
     }
 
     private static Box box(Rectangle2D r) {
         return new Box(r.getMinX(), r.getMinY(), r.getMaxX(), r.getMaxY());
-    }
-
-    private void keepStrokes() {
-        if (hiddenDepth > 0 || path.subPaths().isEmpty()) {
-            return;
-        }
-        limits.points(path.pointCount());
-        PDGraphicsState state = getGraphicsState();
-        if (state.getAlphaConstant() < 0.01) {
-            return;
-        }
-        double width = Math.abs(transformWidth(state.getLineWidth())) * displayScale;
-        int rgb = rgb(state.getStrokingColor());
-        boolean dashed = state.getLineDashPattern() != null && state.getLineDashPattern().getDashArray().length > 0;
-        boolean round = state.getLineCap() == 1;
-        Box clip = clips.box();
-        for (PathCollector.SubPath sub : path.subPaths()) {
-            List<Point> points = sub.points;
-            if (points.size() == 1) {
-                // A zero-length line shows as a dot where its ends are round or square.
-                points = List.of(points.get(0), points.get(0));
-            }
-            if (PathCollector.bounds(points).grow(width / 2).intersects(clip)) {
-                strokes.add(new Stroke(points, sub.closed, sub.curved, width, rgb, dashed, round));
-            }
-        }
-    }
-
-    private void keepFills() {
-        if (hiddenDepth > 0 || getGraphicsState().getNonStrokeAlphaConstant() < 0.01) {
-            return;
-        }
-        limits.points(path.pointCount());
-        int rgb = rgb(getGraphicsState().getNonStrokingColor());
-        Box clip = clips.box();
-        for (PathCollector.SubPath sub : path.subPaths()) {
-            Box box = PathCollector.bounds(sub.points);
-            if (sub.points.size() > 2 && box.intersects(clip)) {
-                fills.add(new Fill(sub.points, sub.curved, rgb, box));
-            }
-        }
-    }
-
-    private int rgb(PDColor colour) {
-        return colours.computeIfAbsent(colour, c -> {
-            try {
-                return c.getColorSpace() == null || c.isPattern() ? 0x808080 : c.toRGB() & 0xFFFFFF;
-            } catch (IOException | RuntimeException e) {
-                // A colour that cannot be worked out is still ink.
-                return 0;
-            }
-        });
     }
 }

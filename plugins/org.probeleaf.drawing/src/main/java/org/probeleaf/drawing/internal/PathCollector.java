@@ -13,7 +13,7 @@ import org.probeleaf.schematic.geometry.Point;
 final class PathCollector {
 
     /** Straight pieces that stand for one Bezier curve: on sheets curves are small, so a fixed number serves. */
-    private static final int CURVE_PIECES = 8;
+    static final int CURVE_PIECES = 8;
 
     /** A gathered sub-path. */
     static final class SubPath {
@@ -69,15 +69,6 @@ final class PathCollector {
 
     List<SubPath> subPaths() {
         return subPaths;
-    }
-
-    /** How many points were gathered. */
-    int pointCount() {
-        int count = 0;
-        for (SubPath sub : subPaths) {
-            count += sub.points.size();
-        }
-        return count;
     }
 
     /** Round all points, or null where there are none. */
