@@ -22,6 +22,16 @@ final class MarkFinder {
     /** The largest letter, in points. */
     private static final double LARGEST = 24;
 
+    /** The most strokes that one letter is drawn with where a curve is one stroke, and where it is many. */
+    private static final int CHAINS_OF_LETTER = 4;
+    private static final int STROKES_OF_LETTER = 40;
+
+    /** A mark thinner than this share of its length is a straight line; where it touches others it is no letter. */
+    private static final double STRAIGHT = 0.05;
+
+    /** How many times longer than a curve a straight line is that makes no letter with it; in an "r" it is less. */
+    private static final double RULE = 3;
+
     /** What a stroke is drawn with. */
     private record Pen(int rgb, long width) {
     }
@@ -29,13 +39,19 @@ final class MarkFinder {
     private final List<Stroke> strokes;
     private final Box[] boxes;
     private final int[] style;
+    private final boolean inOrder;
     private final Groups groups;
     private final Coordinate[][] corners;
     private final boolean[] touches;
     private final List<Mark> marks;
 
-    MarkFinder(List<Stroke> strokes, boolean[] taken) {
+    /**
+     * @param taken   strokes to leave alone
+     * @param inOrder whether every letter was drawn stroke after stroke, so that others over it are no part of it
+     */
+    MarkFinder(List<Stroke> strokes, boolean[] taken, boolean inOrder) {
         this.strokes = strokes;
+        this.inOrder = inOrder;
         int n = strokes.size();
         boxes = new Box[n];
         style = new int[n];
@@ -68,14 +84,15 @@ final class MarkFinder {
     }
 
     private boolean isSmall(int i) {
-        return !strokes.get(i).dashed() && Math.max(boxes[i].width(), boxes[i].height()) <= LARGEST;
+        return !strokes.get(i).dashed() && length(i) <= LARGEST;
     }
 
     private void join(int i, SpatialIndex<Integer> index) {
         double reach = Math.max(0.06, 0.35 * strokes.get(i).width());
         for (int j : index.touching(boxes[i].grow(reach))) {
             if (j != i && (j > i || !isSmall(j)) && near(corners[i], corners[j], reach)) {
-                if (isSmall(j) && style[j] == style[i]) {
+                if (isSmall(j) && style[j] == style[i] && !(inOrder && areApart(i, j)) && !isRule(i, j)
+                        && !isRule(j, i)) {
                     groups.join(i, j);
                 } else {
                     touches[i] = true;
@@ -83,6 +100,22 @@ final class MarkFinder {
                 }
             }
         }
+    }
+
+    /** Whether too much was drawn between two strokes for them to be of one letter. */
+    private boolean areApart(int i, int j) {
+        boolean chains = strokes.get(i).points().size() > 2 || strokes.get(j).points().size() > 2;
+        return Math.abs(i - j) > (chains ? CHAINS_OF_LETTER : STROKES_OF_LETTER);
+    }
+
+    /** Whether a stroke is a straight line far longer than a curve that it touches: the pin under a small number. */
+    private boolean isRule(int line, int curve) {
+        return strokes.get(line).points().size() == 2 && strokes.get(curve).points().size() > 2
+                && length(line) > RULE * length(curve);
+    }
+
+    private double length(int i) {
+        return Math.max(boxes[i].width(), boxes[i].height());
     }
 
     private List<Mark> collect(List<Integer> ids) {
@@ -100,7 +133,9 @@ final class MarkFinder {
                 box = box.union(boxes[k]);
                 touched |= touches[k];
             }
-            if (Math.max(box.width(), box.height()) <= LARGEST) {
+            double length = Math.max(box.width(), box.height());
+            boolean line = touched && Math.min(box.width(), box.height()) < STRAIGHT * length;
+            if (length <= LARGEST && !line) {
                 found.add(new Mark(group, box, style[group.get(0)],
                         strokes.get(group.get(0)).width(), touched));
             }

@@ -19,8 +19,12 @@ final class Overbars {
     /** How far a bar may begin or end beside its letters, in capital heights. */
     private static final double BESIDE = 0.45;
 
+    /** Ends nearer to each other than this, in points, meet. */
+    private static final double TOUCHING = 0.2;
+
     private final List<Stroke> strokes;
     private final SpatialIndex<Integer> index;
+    private final SpatialIndex<Integer> ink;
     private final boolean[] taken;
 
     /** @param taken strokes that are letters; bars that are found are marked in it too */
@@ -28,13 +32,18 @@ final class Overbars {
         this.strokes = strokes;
         this.taken = taken;
         List<Integer> level = new ArrayList<>();
+        List<Integer> others = new ArrayList<>();
         for (int i = 0; i < strokes.size(); i++) {
             Box b = Box.around(strokes.get(i).points());
+            if (!taken[i]) {
+                others.add(i);
+            }
             if (!taken[i] && !strokes.get(i).closed()
                     && Math.min(b.width(), b.height()) < 0.05 * Math.max(b.width(), b.height())) {
                 level.add(i);
             }
         }
+        this.ink = new SpatialIndex<>(others, i -> Box.around(strokes.get(i).points()));
         this.index = new SpatialIndex<>(level, i -> Box.around(strokes.get(i).points()));
     }
 
@@ -54,11 +63,27 @@ final class Overbars {
         for (int i : index.touching(Box.of(a.x(), a.y(), b.x(), b.y()))) {
             Box bar = d.turned(Box.around(strokes.get(i).points()));
             if (strokes.get(i).rgb() == letter.rgb() && bar.width() > bar.height() && bar.x0() >= from
-                    && bar.x1() <= to && bar.y0() >= low && bar.y1() <= high && mark(cells, bar, over)) {
+                    && bar.x1() <= to && bar.y0() >= low && bar.y1() <= high && isFree(i) && mark(cells, bar, over)) {
                 taken[i] = true;
             }
         }
         return over;
+    }
+
+    /** Whether nothing else goes on from a bar's ends, as a frame's sides do. */
+    private boolean isFree(int bar) {
+        List<Point> points = strokes.get(bar).points();
+        return endsThere(points.get(0), bar) && endsThere(points.get(points.size() - 1), bar);
+    }
+
+    private boolean endsThere(Point end, int bar) {
+        for (int i : ink.near(end, TOUCHING)) {
+            List<Point> points = strokes.get(i).points();
+            if (i != bar && points.stream().anyMatch(p -> p.distance(end) < TOUCHING)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean mark(List<Cell> cells, Box bar, boolean[] over) {

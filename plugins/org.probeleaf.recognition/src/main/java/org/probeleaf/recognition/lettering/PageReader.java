@@ -24,6 +24,8 @@ final class PageReader {
     private static final double FIT_OWN = 0.86;
     private static final double FIT_SHORT = 0.9;
     private static final double FIT_SINGLE = 0.93;
+    /** A letter alone that other ink touches must be beyond doubt. */
+    private static final double FIT_TOUCHED = 0.98;
     /** A letter that fits less well breaks its line. */
     private static final double LEAST = 0.62;
     /** How much less well a letter fits that was never seen in the page's own hand. */
@@ -129,7 +131,8 @@ final class PageReader {
                     && (telling(line) > 0 || fit >= FIT_SINGLE);
         }
         return fit >= FIT_SINGLE && alike >= Hand.USUAL && Character.isLetterOrDigit(line.text().charAt(0))
-                && line.cells().get(0).marks().stream().noneMatch(Mark::touches);
+                && (fit >= FIT_TOUCHED && hand.inOrder()
+                        || line.cells().get(0).marks().stream().noneMatch(Mark::touches));
     }
 
     /** How well a line fits, with allowance for letters that the page's own hand does not show yet. */

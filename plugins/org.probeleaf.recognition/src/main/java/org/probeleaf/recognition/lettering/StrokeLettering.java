@@ -34,12 +34,16 @@ final class StrokeLettering {
      * @param words   texts the page carries anyway
      */
     static List<Text> read(List<Stroke> strokes, boolean[] taken, int words) {
-        List<Mark> marks = new MarkFinder(strokes, taken).marks();
+        List<Mark> marks = new MarkFinder(strokes, taken, false).marks();
         List<Line> sure = PageReader.lines(strokes, marks, Hand.NONE);
         if (sure.size() < Math.max(LEAST_LINES, SHARE * words)) {
             return List.of();
         }
-        List<Line> lines = PageReader.lines(strokes, marks, Hand.of(sure));
+        Hand hand = Hand.of(sure);
+        if (hand.inOrder()) {
+            marks = new MarkFinder(strokes, taken, true).marks();
+        }
+        List<Line> lines = PageReader.lines(strokes, marks, hand);
         for (Line line : lines) {
             for (Cell cell : line.cells()) {
                 cell.marks().forEach(m -> m.strokes().forEach(i -> taken[i] = true));
