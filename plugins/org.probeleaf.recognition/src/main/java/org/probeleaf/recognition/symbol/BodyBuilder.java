@@ -101,7 +101,7 @@ final class BodyBuilder {
             for (Body c : index.touching(b.box().grow(GAP * pitch))) {
                 if (c.id() != b.id() && holds(b, c)) {
                     groups.join(first(b), first(c));
-                } else if (c.id() > b.id() && bothSmall(b, c) && facing(b, c)) {
+                } else if (c.id() > b.id() && bothSmall(b, c) && facing(b, c) && !areRow(b, c)) {
                     pairs.add(new Body[] {b, c});
                 }
             }
@@ -136,7 +136,42 @@ final class BodyBuilder {
         return few == 0 || few == 1 && many == 1 || few == 1 && many == 2 && gap < CLOSE * page.pitch();
     }
 
+    /** Whether two pieces stand in a row with a lead to the same side each, as the marks of ports do. */
+    private boolean areRow(Body b, Body c) {
+        List<Segment> one = leadsOf(b);
+        List<Segment> other = leadsOf(c);
+        if (one.size() != 1 || other.size() != 1 || !areAlike(b, c)) {
+            return false;
+        }
+        Point p = direction(one.get(0), b);
+        Point q = direction(other.get(0), c);
+        Point to = new Point(c.box().centre().x() - b.box().centre().x(), c.box().centre().y() - b.box().centre().y());
+        double apart = Math.hypot(to.x(), to.y());
+        return p.x() * q.x() + p.y() * q.y() > 0.9 && Math.abs(p.x() * to.x() + p.y() * to.y()) < 0.3 * apart;
+    }
+
+    private boolean areAlike(Body b, Body c) {
+        return b.outline() != null && c.outline() != null && b.ink().size() == c.ink().size()
+                && Math.abs(b.box().width() - c.box().width()) < page.reach()
+                && Math.abs(b.box().height() - c.box().height()) < page.reach();
+    }
+
+    /** The way a lead goes from a body, of length 1. */
+    private static Point direction(Segment lead, Body b) {
+        Point c = b.box().centre();
+        Point from = lead.nearerEnd(c);
+        Point to = lead.fartherEnd(c);
+        double length = Math.max(lead.length(), 1e-9);
+        return new Point((to.x() - from.x()) / length, (to.y() - from.y()) / length);
+    }
+
     private int leadsAt(Body b) {
+        return leadsOf(b).size();
+    }
+
+    /** The conductors that come to a body, one for each place. */
+    private List<Segment> leadsOf(Body b) {
+        List<Segment> leads = new ArrayList<>();
         List<Point> places = new ArrayList<>();
         for (Segment c : conductors.touching(b.box().grow(page.reach()))) {
             for (Point end : new Point[] {c.a(), c.b()}) {
@@ -144,12 +179,13 @@ final class BodyBuilder {
                     // Two lines that come to one place are one lead.
                     if (places.stream().noneMatch(p -> p.distance(end) <= page.reach())) {
                         places.add(end);
+                        leads.add(c);
                     }
                     break;
                 }
             }
         }
-        return places.size();
+        return leads;
     }
 
     /** Two equal bars right opposite each other: the plates of a capacitor, however far apart they are drawn. */
