@@ -63,7 +63,7 @@ final class Overbars {
         for (int i : index.touching(Box.of(a.x(), a.y(), b.x(), b.y()))) {
             Box bar = d.turned(Box.around(strokes.get(i).points()));
             if (strokes.get(i).rgb() == letter.rgb() && bar.width() > bar.height() && bar.x0() >= from
-                    && bar.x1() <= to && bar.y0() >= low && bar.y1() <= high && isFree(i) && mark(cells, bar, over)) {
+                    && bar.x1() <= to && bar.y0() >= low && bar.y1() <= high && isFree(i, d) && mark(cells, bar, over)) {
                 taken[i] = true;
             }
         }
@@ -71,15 +71,17 @@ final class Overbars {
     }
 
     /** Whether nothing else goes on from a bar's ends, as a frame's sides do. */
-    private boolean isFree(int bar) {
+    private boolean isFree(int bar, Direction d) {
         List<Point> points = strokes.get(bar).points();
-        return endsThere(points.get(0), bar) && endsThere(points.get(points.size() - 1), bar);
+        return endsThere(points.get(0), bar, d) && endsThere(points.get(points.size() - 1), bar, d);
     }
 
-    private boolean endsThere(Point end, int bar) {
+    private boolean endsThere(Point end, int bar, Direction d) {
         for (int i : ink.near(end, TOUCHING)) {
             List<Point> points = strokes.get(i).points();
-            if (i != bar && points.stream().anyMatch(p -> p.distance(end) < TOUCHING)) {
+            // A bar may be drawn in pieces, one a letter.
+            boolean level = d.turned(Box.around(points)).height() < TOUCHING;
+            if (!level && points.stream().anyMatch(p -> p.distance(end) < TOUCHING)) {
                 return false;
             }
         }
