@@ -21,6 +21,10 @@ final class LineReader {
     /** How much less the kinds of words count where the page's own letters are known. */
     private static final double TRUST = 0.4;
 
+    /** A letter that fits this well is taken although other ink touches it; others are worth that much less. */
+    private static final double SURE = 0.92;
+    private static final double TOUCHED = 0.25;
+
     private final List<Stroke> strokes;
     private final LetterMatcher matcher;
     private final Hand hand;
@@ -66,7 +70,9 @@ final class LineReader {
         for (int i = 1; i <= cells.size(); i++) {
             if (i == cells.size() || cells.get(i).from() - cells.get(i - 1).to() > SPACE * trial.capital()) {
                 List<Guess> word = WordChooser.choose(trial.guesses().subList(from, i), hand.isEmpty() ? 1 : TRUST);
-                letters.addAll(word);
+                for (Guess g : word) {
+                    letters.add(doubted(g, cells.get(letters.size())));
+                }
                 word.forEach(g -> text.append(g.letter()));
                 if (i < cells.size()) {
                     text.append(' ');
@@ -75,6 +81,12 @@ final class LineReader {
             }
         }
         return new Line(direction, cells, letters, text.toString(), trial.base(), trial.capital());
+    }
+
+    /** A shape that other ink touches is more likely a sign of the drawing, unless it is a letter beyond doubt. */
+    private static Guess doubted(Guess guess, Cell cell) {
+        boolean touched = cell.marks().stream().anyMatch(Mark::touches);
+        return touched && guess.score() < SURE ? new Guess(guess.letter(), guess.score() - TOUCHED) : guess;
     }
 
     /** A level stroke over all else in the line is a bar over letters, no letter. */
