@@ -148,7 +148,8 @@ final class PageReader {
 
     /** Whether a line is nothing but crosses, rings or arrow heads: signs of the drawing that look like letters. */
     private static boolean isSigns(Line line) {
-        return Arrays.stream(line.text().split(" ")).allMatch(w -> w.length() == 1 && SIGNS.contains(w));
+        return line.text().matches("[oO ]+")
+                || Arrays.stream(line.text().split(" ")).allMatch(w -> w.length() == 1 && SIGNS.contains(w));
     }
 
     /** Whether nothing but a straight line is drawn in a letter's place: it may be anything. */

@@ -204,6 +204,11 @@ final class TagFinder {
         return contacts.stream().filter(c -> !conductors.isWire(c.segment()) || !led.contains(c.body())).toList();
     }
 
+    /** Whether a text goes on where a lead with a port's mark at its end points. */
+    private boolean isAhead(Text t, Axis axis) {
+        return axis.horizontal() == isFlat(t) && axis.aside(t.box()) < 0.3 * page.pitch() && axis.nearest(t.box()) > 0;
+    }
+
     private Text supplyText(Contact c, Body b, boolean knownOnly) {
         Segment s = conductors.segments().get(c.segment());
         Axis axis = Axis.towards(s.fartherEnd(c.inner()), c.inner()).at(c.inner());
@@ -211,7 +216,7 @@ final class TagFinder {
         double least = 1.7 * page.pitch();
         for (Text t : pool.freeIn(b.box().grow(1.7 * page.pitch()))) {
             boolean behind = axis.farthest(t.box()) < -0.2 * page.pitch();
-            double d = b.box().distance(t.box()) + (behind ? page.pitch() : 0);
+            double d = b.box().distance(t.box()) + (behind ? page.pitch() : 0) - (isAhead(t, axis) ? 0.6 * page.pitch() : 0);
             if (d < least && (knownOnly ? NetNames.isSupply(t.text()) : NetNames.maySupply(t.text()))) {
                 best = t;
                 least = d;

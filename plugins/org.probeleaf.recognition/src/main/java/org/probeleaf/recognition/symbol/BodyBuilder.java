@@ -234,7 +234,10 @@ final class BodyBuilder {
         double overlapY = Math.min(b.box().y1(), c.box().y1()) - Math.max(b.box().y0(), c.box().y0());
         double thinX = Math.min(b.box().width(), c.box().width());
         double thinY = Math.min(b.box().height(), c.box().height());
-        return overlapX >= 0.5 * thinX && overlapX > -page.reach() || overlapY >= 0.5 * thinY && overlapY > -page.reach();
+        // What has no lead, such as the bow over two contacts of a jumper, may reach a good way past its neighbour.
+        double share = leadsAt(b) == 0 || leadsAt(c) == 0 ? 0.3 : 0.5;
+        return overlapX >= share * thinX && overlapX > -page.reach()
+                || overlapY >= share * thinY && overlapY > -page.reach();
     }
 
     private List<Body> collect() {

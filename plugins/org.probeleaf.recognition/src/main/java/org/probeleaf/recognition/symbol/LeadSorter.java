@@ -108,8 +108,26 @@ final class LeadSorter {
             boolean inside = a && b && s.length() < 0.75 * page.pitch();
             boolean cornerPlate = !a && !b && s.length() < 3 * page.pitch() && !isNumbered(s)
                     && (isDeadEnd(s, s.a(), s.b(), line, wire) || isDeadEnd(s, s.b(), s.a(), line, wire));
-            (inside || cornerPlate ? body : leads).add(s);
+            boolean edge = a != b && isEdge(s, a ? s.b() : s.a(), line, wire);
+            (inside || cornerPlate || edge ? body : leads).add(s);
         }
+    }
+
+    /**
+     * Whether a line that goes on from a symbol's side into the open is a part of that side, drawn long enough for all
+     * the pins that end on it.
+     */
+    private boolean isEdge(Segment s, Point free, SpatialIndex<Segment> line, SpatialIndex<Segment> wire) {
+        if (meets(free, line, s) || meets(free, wire, s)) {
+            return false;
+        }
+        for (Segment t : line.touching(s.box().grow(reach))) {
+            if (t != s && t.horizontal() != s.horizontal() && s.distance(t.nearerEnd(s.box().centre())) <= reach
+                    && s.distance(t.fartherEnd(s.box().centre())) > reach && isNumbered(t)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether a pin's number stands on a line. */
