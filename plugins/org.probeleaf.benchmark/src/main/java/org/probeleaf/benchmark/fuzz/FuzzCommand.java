@@ -50,6 +50,9 @@ public final class FuzzCommand implements Callable<Integer> {
             description = "How long one file may take. Default: ${DEFAULT-VALUE}.")
     private int seconds;
 
+    @Option(names = "--busy", description = "Let time of the processor count: for a machine with other things to do.")
+    private boolean busy;
+
     @Option(names = "--children", paramLabel = "N", defaultValue = "2",
             description = "How many processes at a time. Default: ${DEFAULT-VALUE}.")
     private int children;
@@ -121,7 +124,7 @@ public final class FuzzCommand implements Callable<Integer> {
         for (int i = 0; i < children; i++) {
             Thread thread = new Thread(() -> {
                 try {
-                    new FuzzWorker(files, seed, heap, seconds).work(next, from + count,
+                    new FuzzWorker(files, seed, heap, seconds, busy).work(next, from + count,
                             (number, outcome) -> heard(number, outcome, mutator));
                 } catch (IOException | InterruptedException | RuntimeException e) {
                     synchronized (broken) {

@@ -3,6 +3,7 @@
 package org.probeleaf.recognition.lettering;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -28,10 +29,11 @@ final class LetterMatcher {
     private static final double SPOT = 0.26;
     private static final double SPOT_FIT = 0.95;
 
-    private final Map<Cell, float[]> own = new IdentityHashMap<>();
+    private final Map<Cell, Likeness> own = new IdentityHashMap<>();
     private final List<Alphabet.Letter> letters;
     private final int generic;
     private final double[] other;
+    private final LetterShape.Outline[] outlines;
 
     LetterMatcher(Hand hand) {
         letters = new ArrayList<>(Alphabet.letters());
@@ -39,6 +41,7 @@ final class LetterMatcher {
         other = letters.stream().mapToDouble(l -> hand.letters().containsKey(l.letter()) ? OTHER_HAND : 0).toArray();
         hand.letters().forEach((letter, shapes) ->
                 shapes.forEach(s -> letters.add(new Alphabet.Letter(letter, s, false))));
+        outlines = letters.stream().map(l -> l.shape().outline()).toArray(LetterShape.Outline[]::new);
     }
 
     /** Letters that may stand at a place, best first; never empty. */
@@ -47,17 +50,20 @@ final class LetterMatcher {
         if (Math.max(shape.height(), shape.width()) < SPOT) {
             return List.of(new Guess('.', SPOT_FIT - OFF_PLACE * Math.abs(shape.bottom())));
         }
-        float[] likeness = own.computeIfAbsent(cell, this::likeness);
+        Likeness likeness = own.computeIfAbsent(cell, c -> new Likeness(c.shape()));
         Map<Character, Double> best = new HashMap<>();
         double least = 0;
-        for (int i = 0; i < likeness.length; i++) {
-            if (likeness[i] < least) {
+        for (int k = 0; k <= letters.size(); k++) {
+            // The likeliest first: then most others need no closer look.
+            int i = k == 0 ? likeness.likeliest : k - 1;
+            float alike = likeness.to(i, least);
+            if (alike < least) {
                 continue;
             }
             Alphabet.Letter l = letters.get(i);
             double score = i < generic
-                    ? likeness[i] - off(shape, l.shape(), OFF_PLACE, OFF_WIDTH) - (l.shy() ? SHY : 0) - other[i]
-                    : Math.min(1, likeness[i] - off(shape, l.shape(), OFF_PLACE_IN_HAND, OFF_WIDTH_IN_HAND) + OWN_HAND);
+                    ? alike - off(shape, l.shape(), OFF_PLACE, OFF_WIDTH) - (l.shy() ? SHY : 0) - other[i]
+                    : Math.min(1, alike - off(shape, l.shape(), OFF_PLACE_IN_HAND, OFF_WIDTH_IN_HAND) + OWN_HAND);
             least = Math.max(least, score - SPREAD);
             if (score >= least) {
                 best.merge(l.letter(), score, Math::max);
@@ -70,12 +76,35 @@ final class LetterMatcher {
                 : guesses.subList(0, Math.min(GUESSES, guesses.size()));
     }
 
-    private float[] likeness(Cell cell) {
-        float[] likeness = new float[letters.size()];
-        for (int i = 0; i < likeness.length; i++) {
-            likeness[i] = (float) cell.shape().likeness(letters.get(i).shape());
+    /** How alike a shape and each letter are, worked out as far as it is asked for. */
+    private final class Likeness {
+        private final LetterShape shape;
+        private final LetterShape.Outline outline;
+        /** What is known so far; NaN where that is nothing. */
+        private final float[] known = new float[letters.size()];
+        private final int likeliest;
+
+        Likeness(LetterShape shape) {
+            this.shape = shape;
+            this.outline = shape.outline();
+            Arrays.fill(known, Float.NaN);
+            int most = 0;
+            for (int i = 1; i < outlines.length; i++) {
+                most = outline.bound(outlines[i]) > outline.bound(outlines[most]) ? i : most;
+            }
+            this.likeliest = most;
         }
-        return likeness;
+
+        /** The likeness to a letter, or 0 where it is less than {@code least}. */
+        float to(int letter, double least) {
+            if (Float.isNaN(known[letter])) {
+                if (outline.likenessIsBelow(outlines[letter], least)) {
+                    return 0;
+                }
+                known[letter] = (float) shape.likeness(letters.get(letter).shape());
+            }
+            return known[letter];
+        }
     }
 
     private static double off(LetterShape a, LetterShape b, double place, double width) {

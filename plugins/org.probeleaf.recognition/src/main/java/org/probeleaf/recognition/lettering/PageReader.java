@@ -42,7 +42,10 @@ final class PageReader {
     private final LineReader reader;
     private final Set<Mark> taken = new HashSet<>();
     private final List<Line> kept = new ArrayList<>();
-    private final PriorityQueue<Line> open = new PriorityQueue<>(Comparator.comparingDouble(PageReader::rank).reversed());
+    private final PriorityQueue<Ranked> open = new PriorityQueue<>(Comparator.comparingDouble(Ranked::rank).reversed());
+
+    private record Ranked(Line line, double rank) {
+    }
 
     private PageReader(List<Stroke> strokes, List<Mark> marks, Hand hand) {
         this.strokes = strokes;
@@ -61,11 +64,11 @@ final class PageReader {
     private void read() {
         for (Direction d : Direction.values()) {
             for (List<Mark> line : new LineFinder(d, marks, hand.inOrder()).lines()) {
-                open.add(reader.read(d, line));
+                open(reader.read(d, line));
             }
         }
         while (!open.isEmpty()) {
-            Line line = open.poll();
+            Line line = open.poll().line();
             if (line.cells().stream().anyMatch(c -> c.marks().stream().anyMatch(taken::contains))) {
                 offerRest(line);
             } else if (isLettering(line)) {
@@ -77,13 +80,17 @@ final class PageReader {
         }
     }
 
+    private void open(Line line) {
+        open.add(new Ranked(line, rank(line)));
+    }
+
     private static double rank(Line line) {
         return line.fit() - SHORT / line.cells().size() + (line.direction() == Direction.RIGHT ? UPRIGHT : 0);
     }
 
     private void offer(Direction d, List<Cell> cells) {
         if (!cells.isEmpty()) {
-            open.add(reader.readCells(d, cells));
+            open(reader.readCells(d, cells));
         }
     }
 

@@ -56,8 +56,16 @@ final class WordChooser {
             longer.sort(Comparator.comparingDouble(Word::score).reversed());
             words = longer.subList(0, Math.min(KEPT, longer.size()));
         }
-        return words.stream().max(Comparator.comparingDouble(w -> w.score() + weight * worth(w.letters()))).orElseThrow()
-                .letters();
+        Word best = null;
+        double most = 0;
+        for (Word word : words) {
+            double score = word.score() + weight * worth(word.letters());
+            if (best == null || score > most) {
+                best = word;
+                most = score;
+            }
+        }
+        return best.letters();
     }
 
     private static Word grown(Word word, Guess g, double weight) {

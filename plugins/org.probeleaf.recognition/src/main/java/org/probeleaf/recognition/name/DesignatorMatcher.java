@@ -194,6 +194,10 @@ final class DesignatorMatcher {
             graph.addVertex(p.text());
             graph.addVertex(p.body());
             DefaultWeightedEdge edge = graph.addEdge(p.text(), p.body());
+            if (edge == null) {
+                // The same text drawn twice at one place is one text.
+                continue;
+            }
             graph.setEdgeWeight(edge, Math.round(1000 * (UNPAIRED - p.cost())));
             pairOf.put(edge, p);
         }
