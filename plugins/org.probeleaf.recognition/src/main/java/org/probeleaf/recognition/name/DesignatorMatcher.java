@@ -29,6 +29,9 @@ import org.probeleaf.schematic.geometry.Box;
 final class DesignatorMatcher {
 
     private static final double FARTHEST = 6;
+    /** Classes of part that have two pins at least. */
+    private static final Set<String> NEVER_ONE_PIN = Set.of("R", "C", "L", "D", "Q", "F", "FB", "Y", "RN", "RR", "VR", "RV",
+            "ZD");
     private static final double SIDE_WEIGHT = 1.0;
     /** What it costs to leave a text and a symbol unpaired. */
     private static final double UNPAIRED = 10;
@@ -74,7 +77,7 @@ final class DesignatorMatcher {
         List<Pair> pairs = new ArrayList<>();
         for (Text t : pool.free()) {
             Designator d = DesignatorGrammar.parse(t.text());
-            if (d == null || knownClassOnly && !d.strong() || insideManyPins(t, index)) {
+            if (d == null || knownClassOnly && (!d.strong() || NEVER_ONE_PIN.contains(DesignatorGrammar.letters(d.ref()))) || insideManyPins(t, index)) {
                 continue;
             }
             for (Body b : index.touching(t.box().grow(FARTHEST * page.pitch()))) {

@@ -173,9 +173,10 @@ final class BodyBuilder {
     private List<Segment> leadsOf(Body b) {
         List<Segment> leads = new ArrayList<>();
         List<Point> places = new ArrayList<>();
-        for (Segment c : conductors.touching(b.box().grow(page.reach()))) {
+        double thickest = b.ink().stream().mapToDouble(Segment::width).max().orElse(0);
+        for (Segment c : conductors.touching(b.box().grow(page.reach() + thickest / 2))) {
             for (Point end : new Point[] {c.a(), c.b()}) {
-                if (b.ink().stream().anyMatch(s -> s.distance(end) <= page.reach() + s.width() / 2)) {
+                if (b.ink().stream().anyMatch(s -> s.distance(end) <= Math.max(page.reach(), s.width() / 2 + 0.1))) {
                     // Two lines that come to one place are one lead.
                     if (places.stream().noneMatch(p -> p.distance(end) <= page.reach())) {
                         places.add(end);
