@@ -32,19 +32,34 @@ final class Pitch {
         int[] counts = new int[(int) (LARGEST / BIN) + 3];
         double[] sums = new double[counts.length];
         int total = count(segments, true, smallest, counts, sums) + count(segments, false, smallest, counts, sums);
-        int best = -1;
-        int bestCount = 0;
-        for (int i = 1; i + 1 < counts.length && i * BIN <= Math.min(largest, LARGEST); i++) {
-            int c = around(i, counts);
-            if (c > bestCount) {
-                bestCount = c;
-                best = i;
-            }
-        }
+        int last = (int) Math.min(counts.length - 2, Math.min(largest, LARGEST) / BIN);
+        int best = commonest(counts, last);
+        int bestCount = best > 0 ? around(best, counts) : 0;
         if (best > 0 && bestCount >= 6 && bestCount >= total / 50) {
+            for (int i = 1; i <= last; i++) {
+                // Of distances that are about as common, the one that explains most others is the pitch.
+                boolean peak = around(i, counts) >= 0.6 * bestCount && around(i, counts) >= around(i - 1, counts)
+                        && around(i, counts) >= around(i + 1, counts);
+                if (peak && explained(centre(i, counts, sums), counts) > 1.1
+                        * explained(centre(best, counts, sums), counts)) {
+                    best = i;
+                }
+            }
             return finer(centre(best, counts, sums), counts, smallest);
         }
         return letter > 0 ? 1.3 * letter : 7.2;
+    }
+
+    private static int commonest(int[] counts, int last) {
+        int best = -1;
+        int most = 0;
+        for (int i = 1; i <= last; i++) {
+            if (around(i, counts) > most) {
+                most = around(i, counts);
+                best = i;
+            }
+        }
+        return best;
     }
 
     /**
@@ -75,7 +90,7 @@ final class Pitch {
     }
 
     private static int around(int i, int[] counts) {
-        return counts[i - 1] + counts[i] + counts[i + 1];
+        return i < 1 ? 0 : counts[i - 1] + counts[i] + counts[i + 1];
     }
 
     /** The mean distance in a peak of three bins. */

@@ -6,6 +6,7 @@ import java.util.List;
 
 import org.probeleaf.recognition.ink.Segment;
 import org.probeleaf.recognition.symbol.Body;
+import org.probeleaf.schematic.geometry.Point;
 
 /**
  * How well the look of a symbol fits the class of part that a designator names: a zig-zag or a plain box for a
@@ -51,9 +52,11 @@ final class Shapes {
         return slanting >= 2 && body.ink().size() <= 14;
     }
 
-    /** Two slanting lines and nothing else: the mark of a pin that is meant to stay unconnected. */
+    /** Slanting lines through one middle and nothing else: the mark of a pin that is meant to stay unconnected. */
     static boolean isCross(Body body) {
-        return body.ink().size() <= 4 && body.ink().stream()
-                .allMatch(s -> s.shape() == Segment.Shape.LINE && !s.upright());
+        Point centre = body.box().centre();
+        double near = 0.12 * Math.max(body.box().width(), body.box().height());
+        return !body.ink().isEmpty() && body.ink().size() <= 4 && body.ink().stream()
+                .allMatch(s -> s.shape() == Segment.Shape.LINE && !s.upright() && s.distance(centre) <= near);
     }
 }

@@ -36,6 +36,7 @@ final class TagFinder {
     private final List<Body> bodies;
     private final TextPool pool;
     private final List<Tag> tags = new ArrayList<>();
+    private final Set<Text> labelTexts = new HashSet<>();
 
     TagFinder(PageInk page, Conductors conductors, List<Body> bodies, TextPool pool) {
         this.page = page;
@@ -56,6 +57,17 @@ final class TagFinder {
         contacts.forEach(c -> bodiesOf.computeIfAbsent(c.segment(), k -> new HashSet<>()).add(c.body()));
         Set<Integer> flags = new HashSet<>();
         byBody.forEach((id, here) -> {
+            Text beyond = here.size() == 1 ? textBeyond(here.get(0), bodies.get(id)) : null;
+            if (beyond != null) {
+                pool.take(beyond);
+                flags.add(id);
+                add(beyond.text(), here.get(0).segment(), here.get(0).inner(), LabelKind.OFFSHEET);
+            }
+        });
+        byBody.forEach((id, here) -> {
+            if (flags.contains(id)) {
+                return;
+            }
             Map<Contact, Text> found = new LinkedHashMap<>();
             for (Contact c : here) {
                 Text t = isNumbered(c, bodiesOf.get(c.segment()).size() > 1) ? null : flagText(c, bodies.get(id));
@@ -73,6 +85,32 @@ final class TagFinder {
             }
         });
         return flags;
+    }
+
+    /** The name that follows a tiny mark at the end of a line, in line with it: the mark of a port; or null. */
+    private Text textBeyond(Contact c, Body b) {
+        double pitch = page.pitch();
+        if (b.outline() == null || Shapes.isCross(b) || Math.max(b.box().width(), b.box().height()) > pitch
+                || isNumbered(c, false)) {
+            return null;
+        }
+        Segment s = conductors.segments().get(c.segment());
+        Axis axis = Axis.towards(s.fartherEnd(c.inner()), c.inner()).at(c.inner());
+        double end = axis.farthest(b.box());
+        for (Text t : pool.freeIn(b.box().grow(pitch))) {
+            double gap = axis.nearest(t.box()) - end;
+            if (axis.horizontal() == isFlat(t) && gap > -0.2 * pitch && gap < 0.6 * pitch
+                    && axis.aside(t.box()) < 0.4 * pitch && NetNames.mayFlag(t.text()) && isNoDesignator(t)) {
+                return t;
+            }
+        }
+        return null;
+    }
+
+    /** Whether a text has not the form of a designator, or is printed more than once. */
+    private boolean isNoDesignator(Text text) {
+        DesignatorGrammar.Designator d = DesignatorGrammar.parse(text.text());
+        return d == null || !d.strong() || pool.isRepeated(text.text());
     }
 
     /** Whether a symbol stands in a line that comes in on one side and goes on at the other: a part with a text in it. */
@@ -183,6 +221,9 @@ final class TagFinder {
                 .add(conductors.conductor(c.segment())));
         for (Contact c : open) {
             Body b = bodies.get(c.body());
+            if (Shapes.isCross(b)) {
+                continue;
+            }
             boolean alone = conductorsAt.get(b.id()).size() == 1;
             double limit = 3.2 * page.pitch();
             if (!alone || b.box().width() > limit || b.box().height() > limit || supplies.contains(b.id())) {
@@ -241,12 +282,31 @@ final class TagFinder {
         free.sort(Comparator.comparingDouble((Text t) -> t.origin().y()).thenComparingDouble(t -> t.origin().x()));
         for (Text t : free) {
             if (NetNames.isName(t.text()) && !NetNames.isRange(t.text())) {
-                label(t, among);
+                label(t, among, false);
+            }
+        }
+        if (among == null) {
+            labelsOnLeads();
+        }
+    }
+
+    /** A text set like the labels found so far is a label even where it stands on the lead of a pin. */
+    private void labelsOnLeads() {
+        Map<TextStyle, Integer> labels = new HashMap<>();
+        labelTexts.forEach(t -> labels.merge(TextStyle.of(t), 1, Integer::sum));
+        Map<TextStyle, Integer> others = new HashMap<>();
+        pool.all().stream().filter(t -> !labelTexts.contains(t))
+                .forEach(t -> others.merge(TextStyle.of(t), 1, Integer::sum));
+        for (Text t : pool.free()) {
+            int found = labels.getOrDefault(TextStyle.of(t), 0);
+            if (found >= 4 && found >= others.get(TextStyle.of(t)) && NetNames.isName(t.text())
+                    && !NetNames.isRange(t.text())) {
+                label(t, null, true);
             }
         }
     }
 
-    private void label(Text t, Set<Integer> among) {
+    private void label(Text t, Set<Integer> among, boolean onLeads) {
         boolean flat = isFlat(t);
         Box area = t.box().grow(0.8 * t.size());
         int best = -1;
@@ -256,8 +316,9 @@ final class TagFinder {
             if (!conductors.isWire(i) && s.length() < 0.8 * page.pitch()) {
                 continue;
             }
-            boolean mayCarry = s.upright() && s.horizontal() == flat && (conductors.isWire(i) || page.wires().isEmpty() || isBare(i, s));
-            double d = mayCarry ? onLine(t, s, flat) : Double.MAX_VALUE;
+            boolean mayCarry = s.upright() && s.horizontal() == flat && (conductors.isWire(i) || onLeads
+                    || page.wires().isEmpty() || isBare(i, s));
+            double d = mayCarry ? onLine(t, isShared(t, s, flat) ? run(s) : s, flat) : Double.MAX_VALUE;
             d = Math.min(d, atEnd(t, s, flat, i));
             d += conductors.isWire(i) ? 0 : 0.3 * t.size();
             if (d < least) {
@@ -269,8 +330,35 @@ final class TagFinder {
         if (wanted && least < 0.95 * t.size()) {
             Segment s = conductors.segments().get(best);
             pool.take(t);
+            labelTexts.add(t);
             add(t.text(), best, s.nearest(t.origin()), LabelKind.LABEL);
         }
+    }
+
+    /** Whether a text stands on most of a short line and on what goes on from there. */
+    private boolean isShared(Text t, Segment s, boolean flat) {
+        double from = flat ? Math.max(t.box().x0(), s.box().x0()) : Math.max(t.box().y0(), s.box().y0());
+        double to = flat ? Math.min(t.box().x1(), s.box().x1()) : Math.min(t.box().y1(), s.box().y1());
+        return s.length() < 3 * page.pitch() && to - from > 0.4 * s.length();
+    }
+
+    /** A line with the lines that go on in its direction at either end, such as a short wire with its lead. */
+    private Segment run(Segment s) {
+        Segment run = s;
+        for (Point end : new Point[] {s.a(), s.b()}) {
+            for (int i : conductors.near(end, page.reach())) {
+                Segment t = conductors.segments().get(i);
+                Point far = t.fartherEnd(end);
+                boolean goesOn = t != s && t.upright() && t.horizontal() == s.horizontal()
+                        && t.nearerEnd(end).distance(end) <= page.reach()
+                        && far.distance(s.fartherEnd(end)) > t.length() + 0.9 * s.length();
+                if (goesOn) {
+                    run = new Segment(s.stroke(), s.style(), run.fartherEnd(end), far, s.shape(), s.width());
+                    break;
+                }
+            }
+        }
+        return run;
     }
 
     /** How far the base line is from a line that runs along the text, or a large number where it does not. */

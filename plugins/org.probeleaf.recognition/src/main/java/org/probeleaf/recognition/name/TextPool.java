@@ -3,8 +3,10 @@
 package org.probeleaf.recognition.name;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 import org.probeleaf.drawing.primitive.Text;
@@ -16,10 +18,12 @@ final class TextPool {
 
     private final List<Text> all;
     private final SpatialIndex<Text> index;
+    private final Map<String, Integer> counts = new HashMap<>();
     private final Set<Text> taken = new HashSet<>();
 
     TextPool(List<Text> texts) {
         all = texts;
+        texts.forEach(t -> counts.merge(t.text(), 1, Integer::sum));
         index = new SpatialIndex<>(texts, Text::box);
     }
 
@@ -35,6 +39,11 @@ final class TextPool {
         List<Text> found = new ArrayList<>(index.touching(box));
         found.removeAll(taken);
         return found;
+    }
+
+    /** Whether the page says the same more than once. */
+    boolean isRepeated(String text) {
+        return counts.getOrDefault(text, 0) > 1;
     }
 
     List<Text> all() {
