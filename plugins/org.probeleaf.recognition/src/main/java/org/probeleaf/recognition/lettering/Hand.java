@@ -123,6 +123,12 @@ final class Hand {
         return heights;
     }
 
+    /** The usual capital height that a height is meant to be, or the height itself where it is near none. */
+    double usual(double capital) {
+        return heights.stream().filter(h -> Math.abs(h - capital) < SAME_HEIGHT * h)
+                .min(Comparator.comparingDouble(h -> Math.abs(h - capital))).orElse(capital);
+    }
+
     private List<Double> usualHeights() {
         List<Double> usual = new ArrayList<>();
         for (double c : capitals) {

@@ -52,12 +52,13 @@ final class StrokeLettering {
         Overbars bars = new Overbars(strokes, taken);
         List<Text> texts = new ArrayList<>();
         for (Line line : lines) {
-            texts.add(text(line, Overbars.write(line, bars.over(line)), strokes));
+            double capital = hand.usual(line.capital());
+            texts.add(text(line, Overbars.write(line, bars.over(line)), SIZE * capital, strokes));
         }
         return texts;
     }
 
-    private static Text text(Line line, String words, List<Stroke> strokes) {
+    private static Text text(Line line, String words, double size, List<Stroke> strokes) {
         Direction d = line.direction();
         Cell first = line.cells().get(0);
         Box box = null;
@@ -70,6 +71,6 @@ final class StrokeLettering {
         Point b = d.at(first.from(), line.base() + line.capital());
         box = box.union(Box.of(a.x(), a.y(), b.x(), b.y()));
         Stroke stroke = strokes.get(first.marks().get(0).strokes().get(0));
-        return new Text(words, a, d.angle(), SIZE * line.capital(), box, "", stroke.rgb(), true);
+        return new Text(words, a, d.angle(), size, box, "", stroke.rgb(), true);
     }
 }

@@ -62,8 +62,26 @@ final class DesignatorMatcher {
         List<Body> parts = bodies.stream().filter(b -> candidates.contains(b.id()) && pinCount.get(b.id()) > 1)
                 .toList();
         matchAmong(parts, false);
+        matchInside(parts);
         matchUnusualNames(parts);
         return chosen;
+    }
+
+    /**
+     * Names symbols with many pins that have no designator beside them but one among the names of their pins, where it
+     * was pushed by whoever drew the sheet: of a class that names chips and plugs only.
+     */
+    private void matchInside(List<Body> able) {
+        for (Body b : able) {
+            if (!chosen.containsKey(b.id()) && b.outline() != null && pinCount.get(b.id()) >= 4) {
+                List<Text> inside = pool.freeIn(b.outline()).stream()
+                        .filter(t -> t.text().matches("(U|IC|CN|CON|X?J)\\d{1,3}")).toList();
+                if (inside.size() == 1) {
+                    chosen.put(b.id(), inside.get(0));
+                    pool.take(inside.get(0));
+                }
+            }
+        }
     }
 
     /** Names symbols with one pin, such as test points, with known classes of part only. */
@@ -219,7 +237,10 @@ final class DesignatorMatcher {
         chosen.values().forEach(t -> styles.add(TextStyle.of(t)));
         for (Body b : able) {
             int pins = pinCount.getOrDefault(b.id(), 0);
-            boolean large = b.box().width() > 1.8 * page.pitch() && b.box().height() > 1.4 * page.pitch();
+            boolean large = pins > 2
+                    ? Math.max(b.box().width(), b.box().height()) > 1.8 * page.pitch()
+                            && Math.min(b.box().width(), b.box().height()) > 0.6 * page.pitch()
+                    : b.box().width() > 1.8 * page.pitch() && b.box().height() > 1.4 * page.pitch();
             if (chosen.containsKey(b.id()) || pins < 2 || !large) {
                 continue;
             }
