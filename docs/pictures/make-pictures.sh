@@ -130,3 +130,15 @@ click_on $(pin_of IC5.9) && settle
 mark t 'Socket of IC5 is loose: reseat, then measure again' && enter
 click_on $(pin_of IC3.22) && settle
 picture window-trace
+
+# A junction that would be taken away, before the click.
+xdotool key Escape
+xdotool key shift+d
+wait_for '"correcting":"NO_JUNCTION 0"'
+# shellcheck disable=SC2046  # two numbers
+xdotool mousemove $(on_screen 1 826 446)
+# shellcheck disable=SC2046  # two numbers
+xdotool mousemove $(on_screen 1 830 450)
+wait_for '"trial":"DONE"'
+settle
+picture window-correct

@@ -6,7 +6,7 @@ import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 
-/** The stage of looking: the sheet, its pages, the job. */
+/** The stage of looking: the sheet, its pages, the job, what is doubted and what was corrected. */
 public final class LookPerspective implements IPerspectiveFactory {
 
     @Override
@@ -17,7 +17,8 @@ public final class LookPerspective implements IPerspectiveFactory {
         IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.75f, editor);
         right.addView(Views.JOB);
         right.addView(Views.PARTS);
-        right.addView(Views.DOUBTS);
-        right.addView(Views.CORRECTIONS);
+        IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.62f, "right");
+        below.addView(Views.DOUBTS);
+        below.addView(Views.CORRECTIONS);
     }
 }

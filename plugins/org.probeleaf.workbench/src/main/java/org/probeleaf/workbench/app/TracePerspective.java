@@ -18,8 +18,8 @@ public final class TracePerspective implements IPerspectiveFactory {
         right.addView(Views.WHERE);
         right.addView(Views.PARTS);
         right.addView(Views.DOUBTS);
-        right.addView(Views.CORRECTIONS);
         IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.64f, "right");
         below.addView(Views.LOG);
+        below.addView(Views.CORRECTIONS);
     }
 }

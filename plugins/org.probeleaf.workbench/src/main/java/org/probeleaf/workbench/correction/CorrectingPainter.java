@@ -37,6 +37,11 @@ public final class CorrectingPainter {
         return correcting.active();
     }
 
+    /** Whether the nets that would come of it are shown. */
+    public boolean shows() {
+        return correcting.trial().isPresent();
+    }
+
     /** What lies under the ink. */
     public void under(GC gc, PageFrame frame) {
         correcting.trial().filter(t -> t.outcome().holds()).ifPresent(t -> {

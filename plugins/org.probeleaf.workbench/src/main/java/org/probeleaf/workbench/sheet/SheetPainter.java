@@ -107,7 +107,7 @@ final class SheetPainter {
             nets.band(gc, frame, selected);
         }
         correcting.under(gc, frame);
-        session.hover().filter(n -> n != selected).ifPresent(n -> nets.hover(gc, frame, n));
+        session.hover().filter(n -> n != selected && !correcting.shows()).ifPresent(n -> nets.hover(gc, frame, n));
         session.selection().filter(s -> s.net() == null && s.part() != null).ifPresent(s -> part(gc, frame, s));
         for (int i = 0; i < hits.size(); i++) {
             if (hits.get(i).page() == frame.page()) {
