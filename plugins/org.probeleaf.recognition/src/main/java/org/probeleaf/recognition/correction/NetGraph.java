@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 import org.probeleaf.recognition.correction.Draft.Cut;
 import org.probeleaf.recognition.correction.Draft.Link;
@@ -86,24 +87,63 @@ final class NetGraph {
     /** Sees to it that the net, which is one, hangs together: what joins it unseen is found and kept as links. */
     static void bind(Draft draft, NetDraft net) {
         NetGraph g = whole(draft, net);
-        for (double gap : GAPS) {
-            g.bridge(gap);
+        for (int i = 0; i < GAPS.length && !g.isOne(); i++) {
+            g.bridge(GAPS[i]);
         }
         g.star();
     }
 
-    private void touch() {
-        for (int i = 0; i < elements.size(); i++) {
-            Element e = elements.get(i);
-            if (e.label() != null) {
-                hang(i);
-                continue;
+    private boolean isOne() {
+        for (int i = 1; i < elements.size(); i++) {
+            if (!groups.joined(0, i)) {
+                return false;
             }
-            for (int j = 0; j < i; j++) {
-                if (elements.get(j).label() == null && !groups.joined(i, j) && contact(e.seg(),
-                        elements.get(j).seg(), Draft.TOUCH) != null) {
-                    groups.join(i, j);
+        }
+        return true;
+    }
+
+    /** Something done to two elements, by their places. */
+    @FunctionalInterface
+    private interface Pair {
+        void meet(int i, int j);
+    }
+
+    /**
+     * Calls for every two wires or pins that may lie within a gap of each other and are not joined yet. A line sweeps
+     * over them from left to right, so that a big supply net does not compare each with each.
+     */
+    private void neighbours(double gap, Pair pair) {
+        List<Integer> order = IntStream.range(0, elements.size()).filter(i -> elements.get(i).label() == null).boxed()
+                .sorted(Comparator.comparingDouble(this::left)).toList();
+        List<Integer> active = new ArrayList<>();
+        for (int i : order) {
+            active.removeIf(j -> right(j) < left(i) - gap);
+            for (int j : active) {
+                if (!groups.joined(i, j)) {
+                    pair.meet(i, j);
                 }
+            }
+            active.add(i);
+        }
+    }
+
+    private double left(int i) {
+        return Math.min(elements.get(i).seg().a().x(), elements.get(i).seg().b().x());
+    }
+
+    private double right(int i) {
+        return Math.max(elements.get(i).seg().a().x(), elements.get(i).seg().b().x());
+    }
+
+    private void touch() {
+        neighbours(Draft.TOUCH, (i, j) -> {
+            if (contact(elements.get(i).seg(), elements.get(j).seg(), Draft.TOUCH) != null) {
+                groups.join(i, j);
+            }
+        });
+        for (int i = 0; i < elements.size(); i++) {
+            if (elements.get(i).label() != null) {
+                hang(i);
             }
         }
     }
@@ -219,16 +259,12 @@ final class NetGraph {
     }
 
     private void bridge(double gap) {
-        for (int i = 0; i < elements.size(); i++) {
-            for (int j = 0; j < i; j++) {
-                if (!groups.joined(i, j)) {
-                    Point p = contact(elements.get(i).seg(), elements.get(j).seg(), gap);
-                    if (p != null) {
-                        link(i, j, p, true);
-                    }
-                }
+        neighbours(gap, (i, j) -> {
+            Point p = contact(elements.get(i).seg(), elements.get(j).seg(), gap);
+            if (p != null) {
+                link(i, j, p, true);
             }
-        }
+        });
     }
 
     private void star() {
