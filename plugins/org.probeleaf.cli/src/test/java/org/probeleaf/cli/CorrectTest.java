@@ -95,4 +95,16 @@ class CorrectTest {
         correct(words).failed(2, why);
         assertEquals(List.of(), Shell.run("job", "show", job, "--json", "-").done().json().get("log"));
     }
+
+    /** A label stays on its wire when the wire comes off the net by whose name it was pinned. */
+    @Test
+    void label_onAWireThatComesOff_staysOnTheWire() throws IOException {
+        Shell.run("label", job, "1@830,520", "to the port").done();
+        correct("no-junction 1@830,450").done();
+        Map<String, Object> answer = Shell.run("trace", job, "--from", "net:to the port", "--json", "-").done().json();
+        assertTrue(answer.get("pins").toString().contains("ref=IC5"), answer.toString());
+        assertFalse(answer.get("pins").toString().contains("ref=IC1,"), answer.toString());
+        Path out = folder.resolve("out");
+        Shell.run("handover", job, "--out", out, "--sheet-only").done();
+    }
 }

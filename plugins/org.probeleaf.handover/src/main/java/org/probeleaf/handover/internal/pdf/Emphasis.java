@@ -106,9 +106,9 @@ final class Emphasis {
 
     private Optional<Net> netOf(Mark mark) {
         if (mark.place() instanceof Place.OfNet named) {
-            return netlist.net(named.net())
-                    .or(() -> byName(named.net()).filter(n -> named.net().equals(n.name())).findFirst())
-                    .or(() -> byName(named.net()).findFirst());
+            // A correction may have taken the wire at the mark off the net that it was named by.
+            Optional<Net> byName = named(named.net());
+            return byName.filter(n -> lies(n, mark)).or(() -> nearest(mark.page(), mark.at())).or(() -> byName);
         }
         if (mark.place() instanceof Place.OfPin pin) {
             return netlist.part(pin.ref()).stream().flatMap(p -> p.pins().stream())
@@ -116,6 +116,15 @@ final class Emphasis {
                     .map(p -> p.net()).filter(id -> id != null).findFirst().flatMap(netlist::net);
         }
         return mark.place() instanceof Place.OnPage ? nearest(mark.page(), mark.at()) : Optional.empty();
+    }
+
+    private Optional<Net> named(String name) {
+        return netlist.net(name).or(() -> byName(name).filter(n -> name.equals(n.name())).findFirst())
+                .or(() -> byName(name).findFirst());
+    }
+
+    private boolean lies(Net net, Mark mark) {
+        return segments(net, mark.page()).stream().anyMatch(s -> s.distance(mark.at()) < NEAR);
     }
 
     private Stream<Net> byName(String name) {
