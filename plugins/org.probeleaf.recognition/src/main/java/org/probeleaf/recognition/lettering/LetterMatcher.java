@@ -30,6 +30,8 @@ final class LetterMatcher {
     private static final double SPOT_FIT = 0.95;
 
     private final Map<Cell, Likeness> own = new IdentityHashMap<>();
+    /** A letter drawn a thousand times is compared once. */
+    private final Map<LetterShape.Print, Likeness> ofPrint = new HashMap<>();
     private final List<Alphabet.Letter> letters;
     private final int generic;
     private final double[] other;
@@ -50,7 +52,8 @@ final class LetterMatcher {
         if (Math.max(shape.height(), shape.width()) < SPOT) {
             return List.of(new Guess('.', SPOT_FIT - OFF_PLACE * Math.abs(shape.bottom())));
         }
-        Likeness likeness = own.computeIfAbsent(cell, c -> new Likeness(c.shape()));
+        Likeness likeness = own.computeIfAbsent(cell, c ->
+                ofPrint.computeIfAbsent(c.shape().print(), k -> new Likeness(c.shape())));
         Map<Character, Double> best = new HashMap<>();
         double least = 0;
         for (int k = 0; k <= letters.size(); k++) {

@@ -2,6 +2,7 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.recognition.lettering;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -112,6 +113,28 @@ record LetterShape(float[] ink, double bottom, double top, double width) {
         }
     }
 
+    /** The ink in coarse steps: the same letter drawn again, elsewhere, has the same. */
+    record Print(byte[] ink, int hash) {
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Print p && hash == p.hash && Arrays.equals(ink, p.ink);
+        }
+
+        @Override
+        public int hashCode() {
+            return hash;
+        }
+    }
+
+    Print print() {
+        byte[] steps = new byte[ink.length];
+        for (int i = 0; i < steps.length; i++) {
+            steps[i] = (byte) (ink[i] * 125 + 0.5f);
+        }
+        return new Print(steps, Arrays.hashCode(steps));
+    }
+
     Outline outline() {
         float[] turns = new float[DIRECTIONS];
         float[] rows = new float[DIRECTIONS * CELLS];
@@ -133,7 +156,7 @@ record LetterShape(float[] ink, double bottom, double top, double width) {
     }
 
     private static void draw(float[] ink, double x0, double y0, double x1, double y1) {
-        double length = Math.hypot(x1 - x0, y1 - y0);
+        double length = Math.sqrt((x1 - x0) * (x1 - x0) + (y1 - y0) * (y1 - y0));
         if (length == 0) {
             return;
         }
