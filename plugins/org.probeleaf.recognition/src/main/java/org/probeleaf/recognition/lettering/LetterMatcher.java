@@ -56,10 +56,12 @@ final class LetterMatcher {
                 ofPrint.computeIfAbsent(c.shape().print(), k -> new Likeness(c.shape())));
         Map<Character, Double> best = new HashMap<>();
         double least = 0;
-        for (int k = 0; k <= letters.size(); k++) {
-            // The likeliest first: then most others need no closer look.
-            int i = k == 0 ? likeness.likeliest : k - 1;
-            float alike = likeness.to(i, least);
+        // The likeliest first: then most others need no look at all.
+        for (int i : likeness.order) {
+            if (likeness.atMost[i] < least) {
+                break;
+            }
+            float alike = likeness.to(i);
             if (alike < least) {
                 continue;
             }
@@ -82,28 +84,31 @@ final class LetterMatcher {
     /** How alike a shape and each letter are, worked out as far as it is asked for. */
     private final class Likeness {
         private final LetterShape shape;
-        private final LetterShape.Outline outline;
+        /** Bounds, by letter. */
+        private final float[] atMost = new float[letters.size()];
+        /** Letters by falling bound. */
+        private final int[] order = new int[letters.size()];
         /** What is known so far; NaN where that is nothing. */
         private final float[] known = new float[letters.size()];
-        private final int likeliest;
 
         Likeness(LetterShape shape) {
             this.shape = shape;
-            this.outline = shape.outline();
+            LetterShape.Outline outline = shape.outline();
             Arrays.fill(known, Float.NaN);
-            int most = 0;
-            for (int i = 1; i < outlines.length; i++) {
-                most = outline.bound(outlines[i]) > outline.bound(outlines[most]) ? i : most;
+            long[] keys = new long[order.length];
+            for (int i = 0; i < keys.length; i++) {
+                atMost[i] = outline.likenessAtMost(outlines[i]);
+                // The bits of positive numbers sort as they do.
+                keys[i] = (long) -Float.floatToIntBits(atMost[i]) << 32 | i;
             }
-            this.likeliest = most;
+            Arrays.sort(keys);
+            for (int k = 0; k < keys.length; k++) {
+                order[k] = (int) keys[k];
+            }
         }
 
-        /** The likeness to a letter, or 0 where it is less than {@code least}. */
-        float to(int letter, double least) {
+        float to(int letter) {
             if (Float.isNaN(known[letter])) {
-                if (outline.likenessIsBelow(outlines[letter], least)) {
-                    return 0;
-                }
                 known[letter] = (float) shape.likeness(letters.get(letter).shape());
             }
             return known[letter];

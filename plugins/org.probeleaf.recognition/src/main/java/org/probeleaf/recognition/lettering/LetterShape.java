@@ -82,24 +82,17 @@ record LetterShape(float[] ink, double bottom, double top, double width) {
      * How strong the ink is in each row and each column, from which a bound of the likeness follows at a fraction of
      * its cost (Cauchy and Schwarz).
      *
-     * @param turns   for each direction the length of the ink in it
      * @param rows    for each direction and row the length of the ink in it
      * @param columns for each direction and column the length of the ink in it
      */
-    record Outline(float[] turns, float[] rows, float[] columns) {
+    record Outline(float[] rows, float[] columns) {
 
         /** Room for what is lost in rounding. */
-        private static final double SLACK = 1e-4;
-
-        /** Whether the likeness of the letters is surely less than {@code least}. */
-        boolean likenessIsBelow(Outline other, double least) {
-            return product(turns, other.turns) + SLACK < least || product(rows, other.rows) + SLACK < least
-                    || product(columns, other.columns) + SLACK < least;
-        }
+        private static final float SLACK = 1e-4f;
 
         /** What the likeness of the letters is at most. */
-        float bound(Outline other) {
-            return product(rows, other.rows);
+        float likenessAtMost(Outline other) {
+            return Math.min(product(rows, other.rows), product(columns, other.columns)) + SLACK;
         }
 
         private static float product(float[] a, float[] b) {
@@ -136,23 +129,18 @@ record LetterShape(float[] ink, double bottom, double top, double width) {
     }
 
     Outline outline() {
-        float[] turns = new float[DIRECTIONS];
         float[] rows = new float[DIRECTIONS * CELLS];
         float[] columns = new float[DIRECTIONS * CELLS];
         for (int i = 0; i < ink.length; i++) {
             int direction = i / (CELLS * CELLS);
-            turns[direction] += ink[i] * ink[i];
             rows[i / CELLS] += ink[i] * ink[i];
             columns[direction * CELLS + i % CELLS] += ink[i] * ink[i];
-        }
-        for (int i = 0; i < DIRECTIONS; i++) {
-            turns[i] = (float) Math.sqrt(turns[i]);
         }
         for (int i = 0; i < rows.length; i++) {
             rows[i] = (float) Math.sqrt(rows[i]);
             columns[i] = (float) Math.sqrt(columns[i]);
         }
-        return new Outline(turns, rows, columns);
+        return new Outline(rows, columns);
     }
 
     private static void draw(float[] ink, double x0, double y0, double x1, double y1) {
