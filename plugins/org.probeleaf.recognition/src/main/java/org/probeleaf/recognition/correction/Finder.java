@@ -171,8 +171,11 @@ final class Finder {
                 : draft.part(p.ref()).filter(d -> !d.units.isEmpty()).map(d -> new UnitHit(d, d.units.get(0)));
     }
 
-    /** As {@link #unit}, but never one that lies elsewhere. */
+    /** As {@link #unit}, but never one that lies elsewhere. The piece of a pin is the one that the pin is drawn at. */
     Optional<UnitHit> unitThere(Spot spot) {
+        if (spot.place() instanceof Place.OfPin) {
+            return pinThere(spot).map(p -> new UnitHit(p.part(), home(p)));
+        }
         String ref = spot.place() instanceof Place.OfPart p ? p.ref() : null;
         UnitHit best = null;
         double least = Double.MAX_VALUE;

@@ -128,6 +128,12 @@ class PartCorrectionsTest {
     }
 
     @Test
+    void assignUnit_byOneOfItsPins_isThePieceOfThePin() {
+        Netlist n = done(new Correction.AssignUnit(pin("IC5.4"), "IC6", "A"));
+        assertEquals(List.of("4"), n.part("IC6").orElseThrow().pins().stream().map(Pin::number).toList());
+    }
+
+    @Test
     void assignUnit_there_merges() {
         Netlist n = done(new Correction.AssignUnit(at(240, 40), "IC5", "C"));
         assertTrue(n.part("R1").isEmpty());

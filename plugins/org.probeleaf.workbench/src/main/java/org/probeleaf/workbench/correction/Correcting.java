@@ -33,6 +33,7 @@ public final class Correcting {
     private Selection pointer;
     private Trial trial;
     private String word = "";
+    private boolean typed;
     private int asked;
 
     public Correcting(SheetSession session, Display display) {
@@ -84,6 +85,7 @@ public final class Correcting {
         pointer = null;
         trial = null;
         word = "";
+        typed = false;
         asked++;
     }
 
@@ -125,7 +127,9 @@ public final class Correcting {
 
     /** A word on what was done last, or on what would come of it. */
     String word() {
-        return !word.isEmpty() ? word : trial == null ? "" : trial.words();
+        // What stands in the fields at first says what was read; that it is so already need not be said.
+        boolean untouched = aim().isEmpty() && !typed;
+        return !word.isEmpty() ? word : trial == null || untouched ? "" : trial.words();
     }
 
     /** Whether what would come of it is no correction, or what was pointed at does not fit. */
@@ -199,8 +203,9 @@ public final class Correcting {
     }
 
     /** What is typed. */
-    void type(List<String> typed) {
-        texts = List.copyOf(typed);
+    void type(List<String> now) {
+        texts = List.copyOf(now);
+        typed = true;
         word = "";
         tryOut(List.copyOf(picks));
     }

@@ -2,13 +2,16 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.workbench.correction;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 
 import org.probeleaf.recognition.correction.Correction;
 import org.probeleaf.recognition.correction.Spot;
 import org.probeleaf.schematic.geometry.Box;
+import org.probeleaf.schematic.geometry.Point;
 import org.probeleaf.schematic.netlist.Part;
+import org.probeleaf.schematic.netlist.PartUnit;
 import org.probeleaf.schematic.netlist.Pin;
 import org.probeleaf.schematic.place.Place;
 import org.probeleaf.workbench.session.Selection;
@@ -186,9 +189,12 @@ public enum Task {
         return Box.of(p.get(0).at().x(), p.get(0).at().y(), p.get(1).at().x(), p.get(1).at().y());
     }
 
-    /** A part pointed at. */
+    /** A part pointed at: where the place is none of its bodies, as at one of its pins, the body nearest to it. */
     static Selection part(Part part, Selection at) {
-        return new Selection(at.page(), at.at(), new Place.OfPart(part.ref()), null, part, null);
+        Point spot = part.units().stream().filter(u -> u.page() == at.page()).map(PartUnit::box)
+                .min(Comparator.comparingDouble(b -> b.distance(at.at())))
+                .filter(b -> !b.contains(at.at())).map(Box::centre).orElse(at.at());
+        return new Selection(at.page(), spot, new Place.OfPart(part.ref()), null, part, null);
     }
 
     /** Whether a pin is pointed at. */
