@@ -24,7 +24,7 @@ public final class DesignatorGrammar {
 
     /** Values in the letter code of IEC 60062 ({@code 4K7}), pins of a grid ({@code B12A1}), inputs and outputs. */
     private static final Pattern NO_DESIGNATOR = Pattern.compile(
-            "\\d+[KMRUNPVF]\\d+|(?:[A-H]\\d+){2,}|G?P?IO\\d+|\\d{2,}[A-Z]{1,5}\\d+[A-Z]*|\\d+V\\d*");
+            "\\d+[KMRUNPVF]\\d+|(?:[A-H]\\d+){2,}|G?P?IO\\d+|\\d{2,}[A-Z]{1,5}\\d+[A-Z]*|\\d+V\\d*|[A-Z]+\\d{2,}[A-Z]+\\d+");
 
     private DesignatorGrammar() {
     }

@@ -11,6 +11,7 @@ import org.probeleaf.recognition.ink.InkPreparer;
 import org.probeleaf.recognition.ink.PageInk;
 import org.probeleaf.recognition.lettering.LetteringReader;
 import org.probeleaf.recognition.name.BareUnits;
+import org.probeleaf.recognition.name.ContactSets;
 import org.probeleaf.recognition.name.PageNames;
 import org.probeleaf.recognition.name.TextRoles;
 import org.probeleaf.recognition.symbol.Body;
@@ -46,7 +47,8 @@ public record PageReading(PageInk ink, Conductors conductors, List<Body> bodies,
         Conductors conductors = new Conductors(ink, symbols);
         goOn(stop);
         List<Contact> contacts = new ContactFinder(ink, conductors, symbols.bodies()).find();
-        BareUnits all = new BareUnits(ink, conductors, symbols.bodies(), contacts);
+        ContactSets sets = new ContactSets(ink, conductors, symbols.bodies(), contacts);
+        BareUnits all = new BareUnits(ink, conductors, sets.bodies(), sets.contacts());
         goOn(stop);
         PageNames names = TextRoles.read(ink, conductors, all.bodies(), all.contacts());
         return new PageReading(ink, conductors, all.bodies(), all.contacts(), names, drawing.complete());
