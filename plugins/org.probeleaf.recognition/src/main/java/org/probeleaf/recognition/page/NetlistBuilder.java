@@ -30,6 +30,7 @@ import org.probeleaf.schematic.netlist.Pin;
 import org.probeleaf.schematic.netlist.Sheet;
 import org.probeleaf.schematic.netlist.SheetKind;
 import org.probeleaf.schematic.netlist.Wire;
+import org.probeleaf.schematic.partbook.PartBook;
 
 /** Puts the readings of all pages together to one netlist. */
 public final class NetlistBuilder {
@@ -96,7 +97,9 @@ public final class NetlistBuilder {
         }
         List<Net> nets = nets();
         List<Part> partList = new ArrayList<>();
-        parts.forEach((ref, draft) -> partList.add(new Part(ref, draft.value, draft.units, pins(draft))));
+        ImpliedPins implied = new ImpliedPins(PartBook.standard(), nets);
+        parts.forEach((ref, draft) -> partList.add(
+                implied.complete(new Part(ref, draft.value, draft.units, pins(draft)))));
         return new Netlist(file, sha256, sheets, partList, nets, doubts);
     }
 

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 
 import org.probeleaf.recognition.ink.Groups;
 import org.probeleaf.recognition.ink.Segment;
@@ -27,6 +28,8 @@ final class Nodes {
     private final int[] base;
     private final Groups groups;
     private final Map<String, Integer> byName = new HashMap<>();
+    private final Map<String, Integer> bySupply = new HashMap<>();
+    private final Set<String> split = new TreeSet<>();
 
     Nodes(List<PageReading> pages) {
         this.pages = pages;
@@ -87,14 +90,49 @@ final class Nodes {
         for (int p = 0; p < pages.size(); p++) {
             for (Tag tag : pages.get(p).names().tags()) {
                 if (tag.kind() != LabelKind.BUS && !marks.contains(tag.text())) {
-                    joinName(tag.text(), base[p] + tag.segment());
+                    joinName(tag.kind() == LabelKind.POWER ? bySupply : byName, tag.text(), base[p] + tag.segment());
                 }
             }
         }
+        List<int[]> twoPins = twoPinParts();
+        bySupply.forEach((name, node) -> {
+            Integer other = byName.get(name);
+            if (other != null && liesBetween(twoPins, node, other)) {
+                split.add(name);
+            } else if (other != null) {
+                groups.join(node, other);
+            }
+            byName.putIfAbsent(name, node);
+        });
     }
 
-    private void joinName(String name, int node) {
-        Integer first = byName.putIfAbsent(name, node);
+    /** Names that are the name of a supply and of another net, which a part with two pins connects. */
+    Set<String> splitNames() {
+        return split;
+    }
+
+    private boolean liesBetween(List<int[]> parts, int a, int b) {
+        return !groups.joined(a, b) && parts.stream().anyMatch(p -> groups.joined(p[0], a) && groups.joined(p[1], b)
+                || groups.joined(p[0], b) && groups.joined(p[1], a));
+    }
+
+    /** The two ends of each named part that has two. */
+    private List<int[]> twoPinParts() {
+        List<int[]> parts = new ArrayList<>();
+        for (int p = 0; p < pages.size(); p++) {
+            Map<Integer, List<Integer>> ends = new HashMap<>();
+            for (Contact c : pages.get(p).contacts()) {
+                if (pages.get(p).names().designators().containsKey(c.body())) {
+                    ends.computeIfAbsent(c.body(), k -> new ArrayList<>(2)).add(base[p] + c.segment());
+                }
+            }
+            ends.values().stream().filter(e -> e.size() == 2).forEach(e -> parts.add(new int[] {e.get(0), e.get(1)}));
+        }
+        return parts;
+    }
+
+    private void joinName(Map<String, Integer> firsts, String name, int node) {
+        Integer first = firsts.putIfAbsent(name, node);
         if (first != null) {
             groups.join(first, node);
         }
@@ -116,7 +154,7 @@ final class Nodes {
                 if (!named) {
                     String pin = onlyPinName(page, conductor);
                     if (pin != null) {
-                        joinName(pin, base[p] + segment);
+                        joinName(byName, pin, base[p] + segment);
                     }
                 }
             }
