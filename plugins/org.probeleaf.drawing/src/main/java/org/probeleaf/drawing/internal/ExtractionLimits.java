@@ -11,10 +11,10 @@ import java.util.function.BooleanSupplier;
  */
 final class ExtractionLimits {
 
-    /** The largest sheets in the wild have some two hundred thousand. */
-    private static final int MOST_OPERATORS = 3_000_000;
+    /** The fullest sheets at hand, lettered in strokes, have some two hundred thousand. */
+    private static final int MOST_OPERATORS = 2_000_000;
     /** Corners of lines and outlines, and letters. */
-    private static final int MOST_POINTS = 1_500_000;
+    private static final int MOST_POINTS = 600_000;
     private static final int MOST_FORMS = 20_000;
     private static final int ASK_EVERY = 512;
 

@@ -25,6 +25,7 @@ final class Cutter {
     private final List<Dot> dots = new ArrayList<>();
     private final double largestDot;
     private final SpatialIndex<Dot> spots;
+    private final Repeats repeats = new Repeats();
     private int strokeCount;
 
     Cutter(Drawing drawing) {
@@ -138,7 +139,7 @@ final class Cutter {
     }
 
     private void addSegment(int id, int style, Point a, Point b, Shape shape, double width) {
-        if (a.distance(b) > 1e-3) {
+        if (a.distance(b) > 1e-3 && !repeats.tooMany(a, b)) {
             segments.add(new Segment(id, style, a, b, shape, width));
         }
     }
