@@ -20,12 +20,13 @@ import org.probeleaf.schematic.netlist.Part;
 import org.probeleaf.schematic.netlist.Pin;
 
 /** Reads a made sheet and holds it against what it was made from. */
-final class MadeReading {
+public final class MadeReading {
 
     private MadeReading() {
     }
 
-    static Netlist read(byte[] pdf) throws SheetException {
+    /** Reads it, all pages. */
+    public static Netlist read(byte[] pdf) throws SheetException {
         try (SheetFile file = SheetFile.open(pdf, "made.pdf", null)) {
             List<Integer> pages = IntStream.rangeClosed(1, file.pageCount()).boxed().toList();
             return new Recogniser().recognise(file.name(), "", PageSource.of(file, pages, null), Progress.NONE);
@@ -33,7 +34,7 @@ final class MadeReading {
     }
 
     /** How many of the nets that were drawn were read exactly; the pins of a resistor are not told apart. */
-    static int exact(MadeSheet made, Netlist netlist) {
+    public static int exact(MadeSheet made, Netlist netlist) {
         Set<String> read = netlist.nets().stream().map(n -> pins(n, netlist)).collect(Collectors.toSet());
         return (int) made.nets().stream().filter(n -> read.contains(pins(n))).count();
     }
