@@ -15,7 +15,8 @@ import picocli.CommandLine.Help.Ansi;
 /** Runs the measurement that a command line names. */
 @Command(name = "benchmark", mixinStandardHelpOptions = true,
         description = "Measures the recogniser: how well it reads, how fast, and what breaks it.",
-        subcommands = {ScoreCommand.class, SpeedCommand.class, GrowthCommand.class, SetCommand.class, FuzzCommand.class})
+        subcommands = {ScoreCommand.class, SpeedCommand.class, GrowthCommand.class, SetCommand.class, FuzzCommand.class,
+            AllCommand.class})
 public final class Main {
 
     private static final int HELP_WIDTH = 100;

@@ -31,7 +31,7 @@ final class FuzzWorker {
     /** Making a file is no part of the measured time, but must not last for ever either. */
     private static final long MAKE_WITHIN_SECONDS = 120;
     /** On a busy machine, how many times longer a file may take by the clock on the wall. */
-    private static final int PATIENCE = 12;
+    private static final int PATIENCE = 60;
 
     private final List<Path> seeds;
     private final long seed;
