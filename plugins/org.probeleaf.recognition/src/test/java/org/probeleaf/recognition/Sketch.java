@@ -20,6 +20,7 @@ final class Sketch {
     private static final double HEIGHT = 600;
     private static final int WIRE = 0x007000;
     private static final int SYMBOL = 0x800000;
+    private static final int BUS = 0x0000A0;
 
     private final List<Stroke> strokes = new ArrayList<>();
     private final List<Fill> fills = new ArrayList<>();
@@ -98,6 +99,65 @@ final class Sketch {
         texts.add(new Text(text, new Point(x, y), 0, size, new Box(x, y - 0.72 * size, x + length, y + 0.2 * size),
                 "Sans", 0, true));
         return this;
+    }
+
+    /** A line of a symbol through the given corners. */
+    Sketch line(double... xy) {
+        strokes.add(new Stroke(points(xy), false, false, 0.6, SYMBOL, false, false));
+        return this;
+    }
+
+    /** A closed outline of a symbol. */
+    Sketch outline(double... xy) {
+        strokes.add(new Stroke(points(xy), true, false, 0.6, SYMBOL, false, false));
+        return this;
+    }
+
+    /** A thick line of a bus. */
+    Sketch bus(double x0, double y0, double x1, double y1) {
+        strokes.add(new Stroke(points(x0, y0, x1, y1), false, false, 2, BUS, false, false));
+        return this;
+    }
+
+    /** A wire drawn as a filled rectangle. */
+    Sketch thinFill(double x0, double y0, double x1, double y1) {
+        double h = 0.3;
+        double ex = x0 == x1 ? h : 0;
+        double ey = y0 == y1 ? h : 0;
+        fills.add(new Fill(points(x0 - ex, y0 - ey, x1 + ex, y0 - ey, x1 + ex, y1 + ey, x0 - ex, y1 + ey), false,
+                WIRE, Box.of(x0 - ex, y0 - ey, x1 + ex, y1 + ey)));
+        return this;
+    }
+
+    /** A wire drawn in one stroke through the given corners. */
+    Sketch polyline(double... xy) {
+        strokes.add(new Stroke(points(xy), false, false, 0.6, WIRE, false, false));
+        return this;
+    }
+
+    /** A dot drawn as a thick stroke of no length with a round end. */
+    Sketch roundCap(double x, double y) {
+        strokes.add(new Stroke(points(x, y, x, y), false, false, 3, WIRE, false, true));
+        return this;
+    }
+
+    /** A dot drawn as a filled polygon with eight corners. */
+    Sketch polygonDot(double x, double y) {
+        double[] xy = new double[16];
+        for (int i = 0; i < 8; i++) {
+            xy[2 * i] = x + 1.5 * Math.cos(Math.PI * i / 4);
+            xy[2 * i + 1] = y + 1.5 * Math.sin(Math.PI * i / 4);
+        }
+        fills.add(new Fill(points(xy), false, WIRE, new Box(x - 1.5, y - 1.5, x + 1.5, y + 1.5)));
+        return this;
+    }
+
+    private static List<Point> points(double... xy) {
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i < xy.length; i += 2) {
+            points.add(new Point(xy[i], xy[i + 1]));
+        }
+        return points;
     }
 
     private void lead(double x0, double y0, double x1, double y1) {

@@ -290,6 +290,16 @@ final class TagFinder {
         }
     }
 
+    /** Names that are printed more than once and stand right on lines: no values, however near a part they are. */
+    void findSureLabels() {
+        for (Text t : pool.free()) {
+            if (pool.isRepeated(t.text()) && NetNames.maySupply(t.text()) && !NetNames.isRange(t.text())
+                    && DesignatorGrammar.parse(t.text()) == null) {
+                label(t, null, false);
+            }
+        }
+    }
+
     /** A text set like the labels found so far is a label even where it stands on the lead of a pin. */
     private void labelsOnLeads() {
         Map<TextStyle, Integer> labels = new HashMap<>();

@@ -48,6 +48,7 @@ public final class TextRoles {
         BusMembers members = new BusMembers(page, conductors, pool, tagFinder.tags());
         tagFinder.findLabels(members.conductors());
         members.nameRest();
+        tagFinder.findSureLabels();
         Map<Integer, String> values = new ValueFinder(page, bodies, pool).find(designators);
         tagFinder.findLabels(null);
         Map<Contact, String> numbers = new HashMap<>();

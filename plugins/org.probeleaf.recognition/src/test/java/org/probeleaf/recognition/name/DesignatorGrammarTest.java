@@ -18,7 +18,7 @@ class DesignatorGrammarTest {
 
     @ParameterizedTest
     @CsvSource({"R1,R1,", "IC3A,IC3,A", "U3:B,U3,B", "IC3/2,IC3,2", "U3.1,U3,1", "IC3-B,IC3,B", "TP12,TP12,",
-            "5V_C4,5V_C4,", "VGA1,VGA1,", "R17A,R17,A"})
+            "5V_C4,5V_C4,", "VGA1,VGA1,", "R17A,R17,A", "IC1P,IC1,P"})
     void parse_designator_isTakenApart(String text, String ref, String unit) {
         DesignatorGrammar.Designator d = DesignatorGrammar.parse(text);
 
@@ -29,7 +29,7 @@ class DesignatorGrammarTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"4K7", "2M2", "74LS32", "1N4148", "BC548", "100n", "GND", "+5V", "A-B", "D[0..7]", "12",
-            "B12A1", "GPIO4"})
+            "B12A1", "GPIO4", "MSS22D18"})
     void parse_valueTypeOrName_isNone(String text) {
         assertNull(DesignatorGrammar.parse(text), text);
     }
