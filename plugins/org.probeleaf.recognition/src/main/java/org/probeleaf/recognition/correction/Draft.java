@@ -39,6 +39,8 @@ final class Draft {
     /** A net; {@code read} is what it was made from, or null once it has changed. */
     static final class NetDraft {
         final String id;
+        /** The id of the net that it first came off. */
+        final String root;
         String name;
         final List<Seg> segs = new ArrayList<>();
         final List<Junction> junctions = new ArrayList<>();
@@ -46,8 +48,9 @@ final class Draft {
         double confidence;
         private Net read;
 
-        NetDraft(String id, String name, double confidence) {
+        NetDraft(String id, String root, String name, double confidence) {
             this.id = id;
+            this.root = root;
             this.name = name;
             this.confidence = confidence;
         }
@@ -114,7 +117,7 @@ final class Draft {
         this.start = start;
         this.doubts.addAll(start.doubts());
         for (Net net : start.nets()) {
-            NetDraft d = new NetDraft(net.id(), net.name(), net.confidence());
+            NetDraft d = new NetDraft(net.id(), net.id(), net.name(), net.confidence());
             for (Wire w : net.wires()) {
                 for (int i = 1; i < w.points().size(); i++) {
                     d.segs.add(new Seg(w.page(), w.points().get(i - 1), w.points().get(i)));
@@ -165,9 +168,9 @@ final class Draft {
     NetDraft newNet(NetDraft from, String name, double confidence) {
         String id = null;
         for (int i = 1; id == null || !ids.add(id); i++) {
-            id = from == null ? "M" + i : from.id + (i < 26 ? String.valueOf((char) ('a' + i)) : "-" + i);
+            id = from == null ? "M" + i : from.root + (i < 26 ? String.valueOf((char) ('a' + i)) : "-" + i);
         }
-        NetDraft net = new NetDraft(id, name, confidence);
+        NetDraft net = new NetDraft(id, from == null ? id : from.root, name, confidence);
         nets.add(from == null ? nets.size() : nets.indexOf(from) + 1, net);
         return net;
     }

@@ -23,6 +23,9 @@ import org.probeleaf.workbench.look.Palette;
  */
 public final class CorrectingStrip {
 
+    /** How near the pointer may come, in logical pixels. */
+    private static final int NEAR = 12;
+
     private final Correcting correcting;
     private final Composite strip;
     private final Look look;
@@ -32,6 +35,7 @@ public final class CorrectingStrip {
     private final List<Text> fields = new ArrayList<>();
     private Task shown;
     private boolean typing;
+    private boolean atBottom;
 
     /** @param sheet the canvas that it lies on */
     public CorrectingStrip(Canvas sheet, Correcting correcting) {
@@ -43,10 +47,12 @@ public final class CorrectingStrip {
         strip.setBackgroundMode(SWT.INHERIT_FORCE);
         strip.addPaintListener(e -> {
             e.gc.setForeground(look.colour(Palette.BLUE));
-            e.gc.drawLine(0, strip.getSize().y - 1, strip.getSize().x, strip.getSize().y - 1);
+            int edge = atBottom ? 0 : strip.getSize().y - 1;
+            e.gc.drawLine(0, edge, strip.getSize().x, edge);
         });
         strip.setVisible(false);
         sheet.addListener(SWT.Resize, e -> place());
+        sheet.addListener(SWT.MouseMove, e -> avoid(e.y));
         correcting.addListener(this::show);
     }
 
@@ -84,6 +90,7 @@ public final class CorrectingStrip {
         if (task != null) {
             make(task);
         }
+        atBottom = atBottom && task != null;
         strip.setVisible(task != null);
         place();
         if (!fields.isEmpty()) {
@@ -94,10 +101,21 @@ public final class CorrectingStrip {
         }
     }
 
+    /** Goes to the other end of the sheet before the pointer is at it, so that every place can be pointed at. */
+    private void avoid(int pointer) {
+        int height = strip.getSize().y + NEAR;
+        boolean inTheWay = atBottom ? pointer > sheet.getClientArea().height - height : pointer < height;
+        if (strip.isVisible() && !typing && inTheWay) {
+            atBottom = !atBottom;
+            place();
+        }
+    }
+
     private void place() {
         if (strip.isVisible()) {
             int width = sheet.getClientArea().width;
-            strip.setBounds(0, 0, width, strip.computeSize(width, SWT.DEFAULT).y);
+            int height = strip.computeSize(width, SWT.DEFAULT).y;
+            strip.setBounds(0, atBottom ? sheet.getClientArea().height - height : 0, width, height);
             strip.layout(true, true);
             strip.moveAbove(null);
         }

@@ -173,9 +173,13 @@ public enum Task {
         return new Spot(s.place(), s.page(), s.at());
     }
 
-    /** The spot alone, whatever else is there. */
+    /** The spot alone, whatever else is there; a hand points no finer than a tenth of a point. */
     private static Spot bare(Selection s) {
-        return Spot.of(s.page(), s.at());
+        return Spot.of(s.page(), new Point(tenth(s.at().x()), tenth(s.at().y())));
+    }
+
+    private static double tenth(double points) {
+        return Math.round(points * 10) / 10.0;
     }
 
     private static String none(String text) {
@@ -186,7 +190,8 @@ public enum Task {
         if (p.get(0).page() != p.get(1).page()) {
             throw new IllegalArgumentException("The two corners lie on different sheets; point at two on one sheet.");
         }
-        return Box.of(p.get(0).at().x(), p.get(0).at().y(), p.get(1).at().x(), p.get(1).at().y());
+        return Box.of(tenth(p.get(0).at().x()), tenth(p.get(0).at().y()), tenth(p.get(1).at().x()),
+                tenth(p.get(1).at().y()));
     }
 
     /** A part pointed at: where the place is none of its bodies, as at one of its pins, the body nearest to it. */
