@@ -57,6 +57,9 @@ public final class TextRoles {
             numbers.put(c, pinTexts.number(c));
             names.put(c, pinTexts.name(c));
         }
+        Terminals terminals = new Terminals(page, conductors);
+        designators.forEach((id, text) -> terminals.name(text.text(), bodies.get(id),
+                named.stream().filter(c -> c.body() == id).toList(), names));
         return new PageNames(designators, values, numbers, names, tagFinder.tags());
     }
 }
