@@ -16,7 +16,7 @@ public final class DesignatorGrammar {
     private static final Set<String> CLASS_LETTERS = Set.of("AR", "B", "BT", "BR", "BZ", "BUZ", "C", "CN", "CON",
             "CR", "CT", "D", "DL", "DS", "DZ", "F", "FB", "FET", "FL", "FU", "G", "H", "IC", "J", "JP", "JMP", "K",
             "L", "LD", "LED", "LK", "LS", "M", "MP", "N", "OK", "OP", "P", "PL", "POT", "PS", "Q", "QZ", "R", "RA",
-            "RFID", "RL", "RLY", "RM", "RN", "RP", "RV", "S", "SB", "SK", "SP", "SW", "T", "TB", "TC", "TH", "TP",
+            "RFID", "RL", "RLY", "RM", "RN", "RP", "RR", "RV", "S", "SB", "SK", "SP", "SW", "T", "TB", "TC", "TH", "TP",
             "TR", "TVS", "U", "V", "VD", "VR", "VT", "W", "X", "XT", "XTAL", "Y", "ZD");
 
     private static final Pattern FORM = Pattern.compile(

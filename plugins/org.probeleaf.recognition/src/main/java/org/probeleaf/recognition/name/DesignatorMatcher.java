@@ -68,20 +68,26 @@ final class DesignatorMatcher {
     }
 
     /**
-     * Names symbols with many pins that have no designator beside them but one among the names of their pins, where it
-     * was pushed by whoever drew the sheet: of a class that names chips and plugs only.
+     * Names symbols with many pins that have no designator beside them but one inside: with little else there but a
+     * value, or of a class that names chips and plugs only.
      */
     private void matchInside(List<Body> able) {
         for (Body b : able) {
             if (!chosen.containsKey(b.id()) && b.outline() != null && pinCount.get(b.id()) >= 4) {
                 List<Text> inside = pool.freeIn(b.outline()).stream()
-                        .filter(t -> t.text().matches("(U|IC|CN|CON|X?J)\\d{1,3}")).toList();
+                        .filter(t -> t.text().matches("(U|IC|CN|CON|X?J)\\d{1,3}") || isAlone(t, b.outline())).toList();
                 if (inside.size() == 1) {
                     chosen.put(b.id(), inside.get(0));
                     pool.take(inside.get(0));
                 }
             }
         }
+    }
+
+    private boolean isAlone(Text t, Box outline) {
+        Designator d = DesignatorGrammar.parse(t.text());
+        long others = pool.all().stream().filter(o -> o != t && outline.contains(o.box().centre())).count();
+        return d != null && d.strong() && others < 3 && outline.grow(-0.6 * page.pitch()).contains(t.box());
     }
 
     /** Names symbols with one pin, such as test points, with known classes of part only. */
