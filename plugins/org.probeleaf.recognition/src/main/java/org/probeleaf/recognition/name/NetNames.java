@@ -4,6 +4,8 @@ package org.probeleaf.recognition.name;
 
 import java.util.regex.Pattern;
 
+import org.probeleaf.recognition.symbol.Body;
+
 /** Which texts can be names of nets, by their form alone; values, types and remarks stand beside lines too. */
 public final class NetNames {
 
@@ -34,6 +36,11 @@ public final class NetNames {
         return text.length() <= 32 && !text.matches(".*[ =?].*") && (text.matches(".*\\p{L}.*") || isSupply(text))
                 && !VALUE.matcher(text).matches() && !REMARK.matcher(text).matches()
                 && !text.matches("\\d[A-Z]\\d{3,}.*");
+    }
+
+    /** Whether a symbol is the cross at a pin that is meant to stay unconnected. */
+    public static boolean isCross(Body body) {
+        return Shapes.isCross(body);
     }
 
     /** Whether the text names a range of nets. */

@@ -126,6 +126,12 @@ public final class NetlistBuilder {
         for (Tag tag : page.names().tags()) {
             draft(p, tag.segment()).labels.add(new NetLabel(tag.text(), number, tag.at(), tag.kind()));
         }
+        Doubter doubter = new Doubter(page);
+        doubts.addAll(doubter.doubts());
+        doubter.segments().forEach(s -> draft(p, s).doubted = true);
+        for (Tag tag : page.names().tags()) {
+            draft(p, tag.segment()).doubted |= nodes.splitNames().contains(tag.text());
+        }
         for (Point crossing : page.conductors().openCrossings()) {
             doubts.add(new Doubt("open-crossing", number, crossing,
                     "Four lines end on each other here without a dot; taken as a crossing, not a joint."));
@@ -149,9 +155,6 @@ public final class NetlistBuilder {
         }
         for (Body body : page.bodies()) {
             Text text = page.names().designators().get(body.id());
-            if (text == null && lettered) {
-                doubtNameless(page, body, contactsOf.getOrDefault(body.id(), List.of()));
-            }
             if (text == null) {
                 continue;
             }
@@ -166,16 +169,6 @@ public final class NetlistBuilder {
                 part.pins.add(new DraftPin(page.names().numbers().get(c), page.names().names().get(c), unit, number,
                         c.outer(), nodes.net(p, c.segment())));
             }
-        }
-    }
-
-    private void doubtNameless(PageReading page, Body body, List<Contact> contacts) {
-        boolean namesNets = page.names().tags().stream()
-                .anyMatch(t -> body.box().grow(page.ink().reach()).contains(t.at()));
-        if (!namesNets && contacts.size() >= 3 && body.outline() != null && body.box().width() > 2 * page.ink().pitch()
-                && body.box().height() > 2 * page.ink().pitch()) {
-            doubts.add(new Doubt("nameless-symbol", page.ink().page(), body.box().centre(),
-                    contacts.size() + " pins, no name: no designator was found for this symbol."));
         }
     }
 

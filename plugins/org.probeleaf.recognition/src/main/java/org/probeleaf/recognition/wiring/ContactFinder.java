@@ -22,6 +22,8 @@ import org.probeleaf.schematic.geometry.Point;
 public final class ContactFinder {
 
     private static final double LONGEST_LEAD = 5;
+    /** In place of a body's id: several bodies, or a wire. */
+    private static final int MANY = -1;
 
     private final PageInk page;
     private final Conductors conductors;
@@ -68,7 +70,28 @@ public final class ContactFinder {
         // Lines inside a symbol that lead nowhere are marks in it, not pins.
         found.removeIf(c -> bodies.get(c.body()).box().grow(page.reach())
                 .contains(extents.get(conductors.conductor(c.segment()))));
+        removeHandles(found);
         return oneForEachPlace(found);
+    }
+
+    /** Lines of a symbol that lead from it back to it and bear no wire are part of its look, such as the grips of a plug. */
+    private void removeHandles(List<Contact> found) {
+        if (page.wires().isEmpty()) {
+            return;
+        }
+        Map<Integer, Integer> only = new HashMap<>();
+        Map<Integer, Integer> count = new HashMap<>();
+        for (int i = 0; i < conductors.segments().size(); i++) {
+            if (conductors.isWire(i)) {
+                only.put(conductors.conductor(i), MANY);
+            }
+        }
+        for (Contact c : found) {
+            only.merge(conductors.conductor(c.segment()), c.body(), (a, b) -> a.equals(b) ? a : MANY);
+            count.merge(conductors.conductor(c.segment()), 1, Integer::sum);
+        }
+        found.removeIf(c -> only.get(conductors.conductor(c.segment())) != MANY
+                && count.get(conductors.conductor(c.segment())) > 1);
     }
 
     /** The box round each conductor, by its number. */
