@@ -15,7 +15,7 @@ import org.probeleaf.schematic.geometry.Point;
 
 /**
  * Tells the terminals of transistors and diodes from their symbols, as IEC 60617 draws them: the base or gate stands
- * across to the other two, the emitter bears the arrow, the source is tied to the middle of the channel, and a diode's
+ * across to the other two, the source is tied to the middle of the channel, and a diode's
  * triangle points at its cathode.
  */
 final class Terminals {
@@ -57,11 +57,16 @@ final class Terminals {
         InkWays ways = new InkWays(body.ink(), page.reach());
         boolean insulated = others.stream().allMatch(c -> Double.isInfinite(ways.shortest(control.inner(),
                 p -> p.distance(c.inner()) <= page.reach())));
-        Contact second = insulated ? source(ways, others) : emitter(body, others);
-        if (second != null) {
-            names.put(control, insulated ? "G" : "B");
-            names.put(second, insulated ? "S" : "E");
-            names.put(second == others.get(0) ? others.get(1) : others.get(0), insulated ? "D" : "C");
+        if (!insulated) {
+            // The arrow would tell the emitter, but libraries draw it at the collector too often to go by it.
+            names.put(control, "B");
+            return;
+        }
+        Contact source = source(ways, others);
+        if (source != null) {
+            names.put(control, "G");
+            names.put(source, "S");
+            names.put(source == others.get(0) ? others.get(1) : others.get(0), "D");
         }
     }
 
@@ -79,23 +84,6 @@ final class Terminals {
 
     private boolean isFlat(Contact c) {
         return conductors.segments().get(c.segment()).horizontal();
-    }
-
-    /** The pin whose slanting line bears the arrow, or null where that is not clear. */
-    private static Contact emitter(Body body, List<Contact> pins) {
-        int first = 0;
-        int second = 0;
-        for (Segment s : body.ink()) {
-            if (s.shape() == Segment.Shape.FILLED || s.shape() == Segment.Shape.LINE && !s.upright()) {
-                Point middle = s.box().centre();
-                if (middle.distance(pins.get(0).inner()) < middle.distance(pins.get(1).inner())) {
-                    first++;
-                } else {
-                    second++;
-                }
-            }
-        }
-        return first == second || Math.min(first, second) == 0 ? null : first > second ? pins.get(0) : pins.get(1);
     }
 
     /** The pin from which the way along the ink to the middle of the channel is clearly shorter, or null. */
