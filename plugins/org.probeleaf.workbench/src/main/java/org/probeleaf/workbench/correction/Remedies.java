@@ -41,9 +41,21 @@ public final class Remedies {
             all.add(new Remedy(Task.EDIT_PART, true));
             all.add(new Remedy(Task.IGNORE, false));
         } else if (says(code, "pin", "contact", "lead")) {
+            all.add(new Remedy(Task.EDIT_PIN, true));
             all.add(new Remedy(Task.ADD_PIN, true));
             all.add(new Remedy(Task.MOVE_PIN, false));
-            all.add(new Remedy(Task.EDIT_PIN, true));
+        } else if (says(code, "supplies", "short")) {
+            all.add(new Remedy(Task.NO_JUNCTION, false));
+            all.add(new Remedy(Task.SPLIT, false));
+            all.add(new Remedy(Task.DETACH, false));
+        } else if (says(code, "open-end", "gap")) {
+            all.add(new Remedy(Task.JOIN, true));
+            all.add(new Remedy(Task.ADD_PIN, true));
+            all.add(new Remedy(Task.IGNORE, false));
+        } else if (says(code, "mark", "letter")) {
+            all.add(new Remedy(Task.EDIT_PART, false));
+            all.add(new Remedy(Task.EDIT_PIN, false));
+            all.add(new Remedy(Task.NAME, false));
         } else if (says(code, "label", "name", "bus", "text", "sheet")) {
             all.add(new Remedy(Task.NAME, false));
             all.add(new Remedy(Task.JOIN, false));

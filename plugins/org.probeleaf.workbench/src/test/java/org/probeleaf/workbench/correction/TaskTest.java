@@ -66,7 +66,8 @@ class TaskTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"open-crossing", "nameless-symbol", "unattached-label", "something-else"})
+    @ValueSource(strings = {"open-crossing", "nameless-symbol", "unattached-label", "open-end",
+        "two-supplies", "unknown-mark", "pin-without-number", "something-else"})
     void remedies_ofAnyDoubt_endWithRightAsRead(String code) {
         List<Remedies.Remedy> all = Remedies.of(new Doubt(code, 1, new Point(1, 2), ""));
         assertEquals(Task.CONFIRM, all.get(all.size() - 1).task());
