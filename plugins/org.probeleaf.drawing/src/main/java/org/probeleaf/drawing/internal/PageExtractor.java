@@ -38,6 +38,7 @@ import org.probeleaf.drawing.primitive.Picture;
 import org.probeleaf.drawing.primitive.Stroke;
 import org.probeleaf.drawing.primitive.Text;
 import org.probeleaf.schematic.geometry.Box;
+import org.probeleaf.schematic.geometry.Repeats;
 
 /**
  * Runs a page's content stream and keeps what it draws as primitives in displayed page coordinates. Nested forms are
@@ -97,7 +98,8 @@ final class PageExtractor extends PDFGraphicsStreamEngine implements ContentSink
     }
 
     List<Text> texts() {
-        return text.finish();
+        Repeats repeats = new Repeats();
+        return text.finish().stream().filter(t -> !repeats.tooMany(List.of(t.origin()), t.text().hashCode())).toList();
     }
 
     List<Picture> pictures() {

@@ -14,6 +14,7 @@ import org.probeleaf.drawing.primitive.Fill;
 import org.probeleaf.drawing.primitive.Stroke;
 import org.probeleaf.schematic.geometry.Box;
 import org.probeleaf.schematic.geometry.Point;
+import org.probeleaf.schematic.geometry.Repeats;
 
 /**
  * Makes paths and keeps what is painted of them as strokes and fills in displayed page coordinates. What lies outside
@@ -33,6 +34,8 @@ final class PathPainter {
     private final PathCollector path = new PathCollector();
     private final List<Stroke> strokes = new ArrayList<>();
     private final List<Fill> fills = new ArrayList<>();
+    private final Repeats strokeRepeats = new Repeats();
+    private final Repeats fillRepeats = new Repeats();
     private final Colours strokeColours = new Colours();
     private final Colours fillColours = new Colours();
     private final double[] at = new double[6];
@@ -172,7 +175,8 @@ final class PathPainter {
                 // A zero-length line shows as a dot where its ends are round or square.
                 points = List.of(points.get(0), points.get(0));
             }
-            if (PathCollector.bounds(points).grow(width / 2).intersects(clip)) {
+            if (PathCollector.bounds(points).grow(width / 2).intersects(clip)
+                    && !strokeRepeats.tooMany(points, rgb)) {
                 strokes.add(new Stroke(points, sub.closed, sub.curved, width, rgb, dashed, round));
             }
         }
@@ -203,7 +207,7 @@ final class PathPainter {
         Box clip = clips.box();
         for (PathCollector.SubPath sub : path.subPaths()) {
             Box box = PathCollector.bounds(sub.points);
-            if (sub.points.size() > 2 && box.intersects(clip)) {
+            if (sub.points.size() > 2 && box.intersects(clip) && !fillRepeats.tooMany(sub.points, rgb)) {
                 fills.add(new Fill(sub.points, sub.curved, rgb, box));
             }
         }

@@ -14,6 +14,7 @@ import org.probeleaf.drawing.primitive.Text;
 import org.probeleaf.recognition.ink.Segment.Shape;
 import org.probeleaf.schematic.geometry.Box;
 import org.probeleaf.schematic.geometry.Point;
+import org.probeleaf.schematic.geometry.Repeats;
 
 /** Cuts strokes and the outlines of fills into straight segments, and finds round filled spots. */
 final class Cutter {

@@ -137,6 +137,12 @@ public final class Segment {
         return Math.sqrt(px * px + py * py);
     }
 
+    /** Whether {@code p} lies within {@code reach} points of this segment; most are told by its box. */
+    public boolean comesNear(Point p, double reach) {
+        return p.x() >= box.x0() - reach && p.x() <= box.x1() + reach && p.y() >= box.y0() - reach
+                && p.y() <= box.y1() + reach && distance(p) <= reach;
+    }
+
     /** The place on this segment nearest to {@code p}. */
     public Point nearest(Point p) {
         double dx = b.x() - a.x();

@@ -89,8 +89,8 @@ final class BodyBuilder {
     }
 
     private static boolean touch(Segment s, Segment t, double reach) {
-        return s.distance(t.a()) <= reach || s.distance(t.b()) <= reach || t.distance(s.a()) <= reach
-                || t.distance(s.b()) <= reach || s.crossing(t) != null;
+        return s.comesNear(t.a(), reach) || s.comesNear(t.b(), reach) || t.comesNear(s.a(), reach)
+                || t.comesNear(s.b(), reach) || s.crossing(t) != null;
     }
 
     private void joinPieces(List<Body> pieces) {
@@ -176,7 +176,7 @@ final class BodyBuilder {
         double thickest = b.ink().stream().mapToDouble(Segment::width).max().orElse(0);
         for (Segment c : conductors.touching(b.box().grow(page.reach() + thickest / 2))) {
             for (Point end : new Point[] {c.a(), c.b()}) {
-                if (b.ink().stream().anyMatch(s -> s.distance(end) <= Math.max(page.reach(), s.width() / 2 + 0.1))) {
+                if (b.ink().stream().anyMatch(s -> s.comesNear(end, Math.max(page.reach(), s.width() / 2 + 0.1)))) {
                     // Two lines that come to one place are one lead.
                     if (places.stream().noneMatch(p -> p.distance(end) <= page.reach())) {
                         places.add(end);

@@ -68,7 +68,7 @@ final class Rows {
                 continue;
             }
             for (Point end : new Point[] {c.a(), c.b()}) {
-                if (b.ink().stream().anyMatch(s -> s.distance(end) <= page.reach())) {
+                if (b.ink().stream().anyMatch(s -> s.comesNear(end, page.reach()))) {
                     if (c.horizontal() != flat) {
                         return List.of();
                     }

@@ -103,7 +103,7 @@ final class Stacks {
         String side = null;
         for (Segment c : conductors.touching(o.box().grow(page.reach()))) {
             for (Point end : new Point[] {c.a(), c.b()}) {
-                if (c.upright() && o.ink().stream().anyMatch(s -> s.distance(end) <= page.reach())) {
+                if (c.upright() && o.ink().stream().anyMatch(s -> s.comesNear(end, page.reach()))) {
                     if (only != null && only.distance(end) > page.reach()) {
                         return null;
                     }

@@ -1,25 +1,45 @@
 // SPDX-License-Identifier: Apache-2.0
 // SPDX-FileCopyrightText: The Probeleaf authors
-package org.probeleaf.recognition.ink;
+package org.probeleaf.schematic.geometry;
 
-import org.probeleaf.schematic.geometry.Point;
+import java.util.List;
 
 /**
- * Counts how often a line is drawn at the very same place. Programs draw a line twice now and then; a damaged or
- * hostile file may draw it a hundred thousand times, and each would have to be compared with each.
+ * Counts how often the same is drawn at the very same place. Programs draw a line twice now and then; a damaged or
+ * hostile file may draw it a hundred thousand times, and each would have to be compared with each. One thread at a
+ * time may use an instance.
  */
-final class Repeats {
+public final class Repeats {
 
+    /** As often as can have a reason. */
     private static final int MOST = 4;
 
     private long[] keys = new long[1 << 10];
     private int[] counts = new int[1 << 10];
     private int used;
 
-    /** Whether the line has been drawn as often as can have a reason; counts it. */
-    boolean tooMany(Point a, Point b) {
-        // The same in both directions; 0 marks a free slot.
-        long key = (mix(a) + mix(b)) | 1;
+    /** Counts a line between two places, in whichever direction; whether it came too often. */
+    public boolean tooMany(Point a, Point b) {
+        return tooMany(mix(a) + mix(b));
+    }
+
+    /**
+     * Counts a shape; whether it came too often.
+     *
+     * @param corners its corners
+     * @param look    what else must be alike
+     */
+    public boolean tooMany(List<Point> corners, int look) {
+        long key = look * 0x94D049BB133111EBL + corners.size();
+        for (Point p : corners) {
+            key = key * 0x9E3779B97F4A7C15L + mix(p);
+        }
+        return tooMany(key);
+    }
+
+    private boolean tooMany(long hash) {
+        // 0 marks a free slot.
+        long key = hash | 1;
         int slot = slot(key);
         if (keys[slot] == 0) {
             if (2 * ++used > keys.length) {
