@@ -53,7 +53,7 @@ class CorrectTest {
     void noJunction_atATee_takesItsBranchOff() throws IOException {
         correct("no-junction 1@830,450").done();
         assertFalse(pins("IC1.21").contains("ref=IC5"));
-        assertTrue(Shell.run("nets", job).done().out().contains("N34b"));
+        assertTrue(Shell.run("nets", job).done().out().matches("(?s).*N\\d+b  .*"));
         correct("junction 1@830,450").done();
         assertTrue(pins("IC1.21").contains("ref=IC5"));
     }
