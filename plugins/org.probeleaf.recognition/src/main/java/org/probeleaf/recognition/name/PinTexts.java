@@ -29,6 +29,8 @@ final class PinTexts {
     private static final Pattern NUMBER = Pattern.compile("\\d{1,3}");
     private static final Pattern GRID = Pattern.compile("[A-Z]{1,2}\\d{1,2}(?:[A-Z]\\d{1,2})?|\\d{1,3}\\*\\d{1,2}");
 
+    /** Pins of one unit of a part with several: {@code 4.1} and {@code 4.2}. */
+    private static final Pattern UNIT_NUMBER = Pattern.compile("\\d{1,2}\\.\\d{1,2}");
     /** Terminals of transistors and diodes: base, collector, emitter, gate, drain, source, anode, cathode. */
     private static final Pattern LETTER = Pattern.compile("[BCEGDSAK]|[BCEGDS][12]");
 
@@ -77,7 +79,8 @@ final class PinTexts {
         options.removeIf(o -> textsOfBody.get(o.contact().body()).size() < 3 && !o.text().text().contains("*"));
         assign(options, numbers);
         takeUndrawnPins();
-        findLetters(contacts);
+        findMarks(contacts, LETTER);
+        findMarks(contacts, UNIT_NUMBER);
     }
 
     /** Sheets may print numbers of pins whose leads are not drawn; among others of their kind they are no designators. */
@@ -100,15 +103,15 @@ final class PinTexts {
         });
     }
 
-    /** Pins of transistors and diodes that bear letters in place of numbers. */
-    private void findLetters(List<Contact> contacts) {
+    /** Pins that bear something in place of a plain number; at least two pins of a symbol do. */
+    private void findMarks(List<Contact> contacts, Pattern form) {
         Set<Integer> numbered = new HashSet<>();
         numbers.keySet().forEach(c -> numbered.add(c.body()));
         List<Contact> rest = contacts.stream().filter(c -> !numbered.contains(c.body())).toList();
-        List<Option> options = numberOptions(rest, LETTER, null);
-        Map<Integer, Set<Contact>> pinsOfBody = new HashMap<>();
-        options.forEach(o -> pinsOfBody.computeIfAbsent(o.contact().body(), k -> new HashSet<>()).add(o.contact()));
-        options.removeIf(o -> pinsOfBody.get(o.contact().body()).size() < 2);
+        List<Option> options = numberOptions(rest, form, null);
+        Map<Integer, Set<Text>> marksOfBody = new HashMap<>();
+        options.forEach(o -> marksOfBody.computeIfAbsent(o.contact().body(), k -> new HashSet<>()).add(o.text()));
+        options.removeIf(o -> marksOfBody.get(o.contact().body()).size() < 2);
         assign(options, numbers);
     }
 
