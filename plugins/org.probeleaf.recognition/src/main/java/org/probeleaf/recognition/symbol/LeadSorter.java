@@ -105,7 +105,7 @@ final class LeadSorter {
         for (Segment s : later) {
             boolean a = meets(s.a(), core, s);
             boolean b = meets(s.b(), core, s);
-            boolean inside = a && b && s.length() < 0.75 * page.pitch();
+            boolean inside = a && b && s.length() < 0.75 * page.pitch() && !(isNumbered(s) && joinsOutlines(s, core));
             boolean cornerPlate = !a && !b && s.length() < 3 * page.pitch() && !isNumbered(s)
                     && (isDeadEnd(s, s.a(), s.b(), line, wire) || isDeadEnd(s, s.b(), s.a(), line, wire));
             boolean edge = a != b && isEdge(s, a ? s.b() : s.a(), line, wire);
@@ -128,6 +128,17 @@ final class LeadSorter {
             }
         }
         return false;
+    }
+
+    /** Whether a line runs from one outline to another: a short pin with a flag or a contact at either end. */
+    private boolean joinsOutlines(Segment s, SpatialIndex<Segment> core) {
+        for (Point end : new Point[] {s.a(), s.b()}) {
+            if (core.near(end, reach + s.width()).stream().noneMatch(t -> t.shape() != Segment.Shape.LINE
+                    && t.distance(end) <= reach + s.width())) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Whether a pin's number stands on a line. */
