@@ -21,7 +21,7 @@ final class Frame {
 
     private final List<Segment> drawing = new ArrayList<>();
 
-    Frame(List<Segment> segments, List<Style> styles, double width, double height, double reach) {
+    Frame(List<Segment> segments, List<Style> styles, List<Dot> dots, double width, double height, double reach) {
         Deque<Segment> open = new ArrayDeque<>();
         Set<Segment> frame = new HashSet<>();
         for (Segment s : segments) {
@@ -31,8 +31,9 @@ final class Frame {
                 frame.add(s);
             }
         }
-        if (sides(frame, width, height) < 3) {
-            // A long line along one edge is a wire; a border runs round the page.
+        boolean joined = dots.stream().anyMatch(d -> frame.stream().anyMatch(s -> s.distance(d.at()) <= reach));
+        if (sides(frame, width, height) < 3 || joined) {
+            // A long line along one edge is a wire, and so is one with a junction; a border runs round the page.
             frame.clear();
             open.clear();
         }

@@ -24,8 +24,8 @@ public final class InkPreparer {
      */
     public static PageInk prepare(Drawing drawing) {
         Cutter cutter = new Cutter(drawing);
-        List<Segment> segments = Doubles.without(new Frame(cutter.segments(), cutter.styles(), drawing.width(),
-                drawing.height(), 0.5).drawing());
+        List<Segment> segments = Doubles.without(new Frame(cutter.segments(), cutter.styles(), cutter.dots(),
+                drawing.width(), drawing.height(), 0.5).drawing());
         List<Text> texts = drawing.texts();
         double pitch = Pitch.measure(segments, texts);
         double reach = Math.max(0.15, REACH * pitch);
