@@ -4,6 +4,7 @@ package org.probeleaf.recognition.lettering;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedList;
 import java.util.List;
 import java.util.regex.Pattern;
 
@@ -32,7 +33,16 @@ final class WordChooser {
     private WordChooser() {
     }
 
-    private record Word(List<Guess> letters, double score) {
+    /** A word so far: the word before its last letter, which is null at the start. */
+    private record Word(Word before, Guess last, double score) {
+
+        List<Guess> letters() {
+            LinkedList<Guess> letters = new LinkedList<>();
+            for (Word w = this; w.last != null; w = w.before) {
+                letters.addFirst(w.last);
+            }
+            return new ArrayList<>(letters);
+        }
     }
 
     /**
@@ -42,7 +52,7 @@ final class WordChooser {
      * @param weight  how much the kinds of words count, 1 where letters are known only in general
      */
     static List<Guess> choose(List<List<Guess>> guesses, double weight) {
-        List<Word> words = List.of(new Word(List.of(), 0));
+        List<Word> words = List.of(new Word(null, null, 0));
         for (List<Guess> place : guesses) {
             List<Word> longer = new ArrayList<>();
             for (Word word : words) {
@@ -69,16 +79,14 @@ final class WordChooser {
     }
 
     private static Word grown(Word word, Guess g, double weight) {
-        List<Guess> letters = new ArrayList<>(word.letters());
         double cost = 0;
-        if (!letters.isEmpty()) {
-            int before = kind(letters.get(letters.size() - 1).letter());
+        if (word.last() != null) {
+            int before = kind(word.last().letter());
             int now = kind(g.letter());
-            boolean begun = before == 2 && now == 3 && letters.size() == 1;
+            boolean begun = before == 2 && now == 3 && word.before().last() == null;
             cost = before != now && before > 0 && now > 0 && !begun ? weight * CHANGE : 0;
         }
-        letters.add(g);
-        return new Word(letters, word.score() + g.score() - cost);
+        return new Word(word, g, word.score() + g.score() - cost);
     }
 
     private static double worth(List<Guess> letters) {
