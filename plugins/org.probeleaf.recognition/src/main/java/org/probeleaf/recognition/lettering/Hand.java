@@ -29,17 +29,20 @@ final class Hand {
     private static final double SAME_HEIGHT = 0.07;
 
     /** A page of which nothing is known. */
-    static final Hand NONE = new Hand(Map.of(), new double[0], false);
+    static final Hand NONE = new Hand(Map.of(), new double[0], false, false);
 
     private final Map<Character, List<LetterShape>> letters;
     private final double[] capitals;
     private final List<Double> heights;
     private final boolean inOrder;
+    private final boolean upwards;
 
-    private Hand(Map<Character, List<LetterShape>> letters, double[] capitals, boolean inOrder) {
+    private Hand(Map<Character, List<LetterShape>> letters, double[] capitals, boolean inOrder,
+            boolean upwards) {
         this.letters = letters;
         this.capitals = capitals;
         this.inOrder = inOrder;
+        this.upwards = upwards;
         this.heights = usualHeights();
     }
 
@@ -56,7 +59,18 @@ final class Hand {
         }
         ZeroAndO.part(shapes);
         shapes.replaceAll((letter, all) -> typical(all));
-        return new Hand(shapes, heights.stream().mapToDouble(h -> h).sorted().toArray(), areInOrder(lines));
+        return new Hand(shapes, heights.stream().mapToDouble(h -> h).sorted().toArray(), areInOrder(lines), areUpwards(lines));
+    }
+
+    private static boolean areUpwards(List<Line> lines) {
+        long up = lines.stream().filter(l -> l.direction() == Direction.UP).count();
+        long down = lines.stream().filter(l -> l.direction() == Direction.DOWN).count();
+        return up > 0 && down == 0;
+    }
+
+    /** Whether all upright writing on the page runs upwards, so that an upright 6 is no 9 written downwards. */
+    boolean upwards() {
+        return upwards;
     }
 
     /** Whether nearly every letter was drawn straight after the one before it. */

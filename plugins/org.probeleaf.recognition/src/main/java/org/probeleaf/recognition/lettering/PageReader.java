@@ -63,6 +63,9 @@ final class PageReader {
 
     private void read() {
         for (Direction d : Direction.values()) {
+            if (d == Direction.DOWN && hand.upwards()) {
+                continue;
+            }
             for (List<Mark> line : new LineFinder(d, marks, hand.inOrder()).lines()) {
                 open(reader.read(d, line));
             }

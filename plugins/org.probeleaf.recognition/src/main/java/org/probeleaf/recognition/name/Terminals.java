@@ -75,7 +75,11 @@ final class Terminals {
         Contact across = null;
         for (Contact c : pins) {
             boolean flat = isFlat(c);
-            if (pins.stream().filter(o -> o != c).allMatch(o -> isFlat(o) != flat)) {
+            List<Contact> others = pins.stream().filter(o -> o != c).toList();
+            Point p = others.get(0).inner();
+            Point q = others.get(1).inner();
+            boolean inLine = Math.abs(flat ? p.x() - q.x() : p.y() - q.y()) < 0.5 * page.pitch();
+            if (inLine && others.stream().allMatch(o -> isFlat(o) != flat)) {
                 across = c;
             }
         }

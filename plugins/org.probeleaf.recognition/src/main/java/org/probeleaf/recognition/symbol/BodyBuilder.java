@@ -133,7 +133,7 @@ final class BodyBuilder {
     private boolean belong(int leads, int otherLeads, double gap) {
         int few = Math.min(leads, otherLeads);
         int many = Math.max(leads, otherLeads);
-        return few == 0 || few == 1 && many == 1 || few == 1 && many == 2 && gap < CLOSE * page.pitch();
+        return few == 0 || few == 1 && many == 1 || few == 1 && many == 2 && gap < CLOSE * page.pitch() + 0.02;
     }
 
     /** Whether two pieces stand in a row with a lead to the same side each, as the marks of ports do. */
