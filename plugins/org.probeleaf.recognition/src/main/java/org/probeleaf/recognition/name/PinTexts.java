@@ -115,13 +115,25 @@ final class PinTexts {
         assign(options, numbers);
     }
 
+    /** The far end of a lead, or that of the lead that goes on from it in line: a pin drawn in two pieces. */
+    private Point goneOn(Contact c, Segment lead) {
+        for (int i : conductors.near(c.outer(), page.reach())) {
+            Segment s = conductors.segments().get(i);
+            if (i != c.segment() && !conductors.isWire(i) && s.horizontal() == lead.horizontal() && s.upright()
+                    && s.fartherEnd(c.outer()).distance(c.inner()) > s.length()) {
+                return s.fartherEnd(c.outer());
+            }
+        }
+        return c.outer();
+    }
+
     private List<Option> numberOptions(List<Contact> contacts, Pattern form, Set<TextStyle> styles) {
         List<Option> options = new ArrayList<>();
         double pitch = page.pitch();
         for (Contact c : contacts) {
             Segment s = conductors.segments().get(c.segment());
             Point far = conductors.isWire(c.segment()) || c.outer().equals(c.inner()) ? towards(c.inner(), s.fartherEnd(c.inner()), 2.5 * pitch)
-                    : c.outer();
+                    : goneOn(c, s);
             Box lead = Box.of(c.inner().x(), c.inner().y(), far.x(), far.y());
             boolean flat = lead.width() >= lead.height();
             Box outline = bodies.get(c.body()).outline();
