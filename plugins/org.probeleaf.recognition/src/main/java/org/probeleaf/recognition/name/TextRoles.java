@@ -58,8 +58,13 @@ public final class TextRoles {
             names.put(c, pinTexts.name(c));
         }
         Terminals terminals = new Terminals(page, conductors);
-        designators.forEach((id, text) -> terminals.name(text.text(), bodies.get(id),
-                named.stream().filter(c -> c.body() == id).toList(), names));
+        designators.forEach((id, text) -> {
+            List<Contact> own = named.stream().filter(c -> c.body() == id).toList();
+            // Letters printed at the pins of a transistor say it already.
+            if (own.stream().noneMatch(c -> numbers.get(c) != null && numbers.get(c).matches("\\p{L}.*"))) {
+                terminals.name(text.text(), bodies.get(id), own, names);
+            }
+        });
         return new PageNames(designators, values, numbers, names, tagFinder.tags());
     }
 }

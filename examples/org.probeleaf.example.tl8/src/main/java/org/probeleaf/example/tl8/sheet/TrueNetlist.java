@@ -90,7 +90,7 @@ public final class TrueNetlist {
         for (Page page : pages) {
             for (Placed p : page.parts()) {
                 p.symbol().pins().forEach(s -> pins.computeIfAbsent(p.ref(), r -> new ArrayList<>())
-                        .add(Pin.drawn(s.number(), s.name(), p.unit(), page.number(), p.spot(s).point(),
+                        .add(Pin.drawn(s.number(), s.calledBy(), p.unit(), page.number(), p.spot(s).point(),
                                 netOfPin.get(new PinAt(page, p, s)))));
             }
         }

@@ -18,7 +18,7 @@ public final class Semiconductors {
 
     /** Diode, 8 steps long, anode at the origin. */
     public static Symbol diode() {
-        return Passives.twoEnds(8, 2.6, 5.4, new Box(2.6, -1.6, 5.4, 1.6), diodeShapes());
+        return anodeFirst(Passives.twoEnds(8, 2.6, 5.4, new Box(2.6, -1.6, 5.4, 1.6), diodeShapes()));
     }
 
     /** Light-emitting diode, 8 steps long, anode at the origin; its arrows point away from it upwards. */
@@ -26,7 +26,15 @@ public final class Semiconductors {
         List<Ink> shapes = new ArrayList<>(diodeShapes());
         shapes.addAll(ray(3.4, -2.0));
         shapes.addAll(ray(4.8, -2.0));
-        return Passives.twoEnds(8, 2.6, 5.4, new Box(2.6, -4, 6.5, 1.6), shapes);
+        return anodeFirst(Passives.twoEnds(8, 2.6, 5.4, new Box(2.6, -4, 6.5, 1.6), shapes));
+    }
+
+    /** The same symbol with its first end known as the anode, its second as the cathode. */
+    private static Symbol anodeFirst(Symbol symbol) {
+        SymbolPin a = symbol.pins().get(0);
+        SymbolPin k = symbol.pins().get(1);
+        return new Symbol(symbol.body(), symbol.shapes(), List.of(
+                new SymbolPin(null, null, a.end(), a.root(), "A"), new SymbolPin(null, null, k.end(), k.root(), "K")));
     }
 
     private static List<Ink> diodeShapes() {

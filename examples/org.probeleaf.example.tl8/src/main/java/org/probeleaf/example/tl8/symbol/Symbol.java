@@ -35,7 +35,8 @@ public record Symbol(Box body, List<Ink> shapes, List<SymbolPin> pins) {
         Point a = turn.of(p(body.x0(), body.y0()));
         Point b = turn.of(p(body.x1(), body.y1()));
         List<SymbolPin> turnedPins = pins.stream()
-                .map(q -> new SymbolPin(q.number(), q.name(), turn.of(q.end()), turn.of(q.root()))).toList();
+                .map(q -> new SymbolPin(q.number(), q.name(), turn.of(q.end()), turn.of(q.root()),
+                        q.role())).toList();
         return new Symbol(Box.of(a.x(), a.y(), b.x(), b.y()),
                 shapes.stream().map(s -> map(s, 1, turn::of)).toList(), turnedPins);
     }

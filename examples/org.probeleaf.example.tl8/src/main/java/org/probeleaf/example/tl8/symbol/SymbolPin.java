@@ -11,6 +11,16 @@ import org.probeleaf.schematic.geometry.Point;
  * @param name   as printed inside the body, or null where none is printed
  * @param end    where a wire meets it; whole grid steps
  * @param root   where its line meets the body
+ * @param role   what the shape of the symbol says that it is, such as a diode's cathode; null where it says nothing
  */
-public record SymbolPin(String number, String name, Point end, Point root) {
+public record SymbolPin(String number, String name, Point end, Point root, String role) {
+
+    SymbolPin(String number, String name, Point end, Point root) {
+        this(number, name, end, root, null);
+    }
+
+    /** What a reader of the sheet calls the pin beside its number: its printed name, else its role; or null. */
+    public String calledBy() {
+        return name != null ? name : role;
+    }
 }
