@@ -4,8 +4,9 @@ package org.probeleaf.recognition.lettering;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.PriorityQueue;
 import java.util.Set;
@@ -21,6 +22,7 @@ final class PageReader {
     private static final double SHORT = 0.15;
     /** A line of letters that fit less well is none. */
     private static final double FIT = 0.78;
+    private static final double BEYOND_DOUBT = 0.94;
     private static final double FIT_OWN = 0.86;
     private static final double FIT_SHORT = 0.9;
     private static final double FIT_SINGLE = 0.93;
@@ -40,7 +42,7 @@ final class PageReader {
     private final List<Mark> marks;
     private final Hand hand;
     private final LineReader reader;
-    private final Set<Mark> taken = new HashSet<>();
+    private final Set<Mark> taken = Collections.newSetFromMap(new IdentityHashMap<>());
     private final List<Line> kept = new ArrayList<>();
     private final PriorityQueue<Ranked> open = new PriorityQueue<>(Comparator.comparingDouble(Ranked::rank).reversed());
 
@@ -62,25 +64,44 @@ final class PageReader {
     }
 
     private void read() {
+        List<Mark> rest = new ArrayList<>(marks);
         for (Direction d : Direction.values()) {
             if (d == Direction.DOWN && hand.upwards()) {
                 continue;
             }
-            for (List<Mark> line : new LineFinder(d, marks, hand.inOrder()).lines()) {
-                open(reader.read(d, line));
+            for (List<Mark> line : new LineFinder(d, rest, hand.inOrder()).lines()) {
+                if (line.size() >= fewest() && !line.stream().allMatch(PageReader::isBare)) {
+                    Line read = reader.read(d, line);
+                    if (read.cells().size() > 2 && read.fit() > BEYOND_DOUBT && isLettering(read)) {
+                        keep(read);
+                    } else {
+                        open(read);
+                    }
+                }
             }
+            // What reads well one way need not be tried another.
+            rest.removeAll(taken);
         }
         while (!open.isEmpty()) {
             Line line = open.poll().line();
             if (line.cells().stream().anyMatch(c -> c.marks().stream().anyMatch(taken::contains))) {
                 offerRest(line);
             } else if (isLettering(line)) {
-                line.cells().forEach(c -> taken.addAll(c.marks()));
-                kept.add(line);
+                keep(line);
             } else if (line.cells().size() > 1) {
                 part(line);
             }
         }
+    }
+
+    /** Letters that a line must have to be taken at this stage. */
+    private int fewest() {
+        return hand.isEmpty() ? 3 : 1;
+    }
+
+    private void keep(Line line) {
+        line.cells().forEach(c -> taken.addAll(c.marks()));
+        kept.add(line);
     }
 
     private void open(Line line) {
@@ -92,7 +113,7 @@ final class PageReader {
     }
 
     private void offer(Direction d, List<Cell> cells) {
-        if (!cells.isEmpty()) {
+        if (cells.size() >= fewest()) {
             open(reader.readCells(d, cells));
         }
     }
@@ -111,28 +132,32 @@ final class PageReader {
         offer(line.direction(), run);
     }
 
-    /** Leaves the letter that fits least out and offers what stands before and after it. */
+    /** Leaves the letters out that do not fit, else the one that fits least, and offers what stands between them. */
     private void part(Line line) {
-        int worst = 0;
-        for (int i = 1; i < line.letters().size(); i++) {
-            if (line.letters().get(i).score() < line.letters().get(worst).score()) {
-                worst = i;
+        double worst = line.letters().stream().mapToDouble(Guess::score).min().orElse(0);
+        double limit = Math.max(worst, Math.nextDown(LEAST));
+        List<Cell> run = new ArrayList<>();
+        for (int i = 0; i < line.cells().size(); i++) {
+            if (line.letters().get(i).score() <= limit) {
+                offer(line.direction(), run);
+                offer(line.direction(), List.of(line.cells().get(i)));
+                run = new ArrayList<>();
+            } else {
+                run.add(line.cells().get(i));
             }
         }
-        offer(line.direction(), line.cells().subList(0, worst));
-        offer(line.direction(), line.cells().subList(worst + 1, line.cells().size()));
-        offer(line.direction(), line.cells().subList(worst, worst + 1));
+        offer(line.direction(), run);
     }
 
     private boolean isLettering(Line line) {
         int n = line.cells().size();
-        boolean bare = line.cells().stream().allMatch(c -> isBare(c));
+        boolean bare = line.cells().stream().allMatch(c -> c.marks().size() == 1 && isBare(c.marks().get(0)));
         long plain = line.letters().stream().filter(g -> Character.isLetterOrDigit(g.letter())).count();
         if (bare || isSigns(line) || plain < PLAIN * n || line.letters().stream().anyMatch(g -> g.score() < LEAST)) {
             return false;
         }
         if (hand.isEmpty()) {
-            return n >= 3 && line.fit() >= FIT && telling(line) > 1;
+            return n >= fewest() && line.fit() >= FIT && telling(line) > 1;
         }
         double fit = fit(line);
         int alike = hand.linesOfHeight(line.capital());
@@ -163,8 +188,7 @@ final class PageReader {
     }
 
     /** Whether nothing but a straight line is drawn in a letter's place: it may be anything. */
-    private boolean isBare(Cell cell) {
-        LetterShape s = cell.shape();
-        return Math.min(s.width(), s.height()) < 0.05 * Math.max(s.width(), s.height());
+    private static boolean isBare(Mark mark) {
+        return Math.min(mark.box().width(), mark.box().height()) < 0.05 * Math.max(mark.box().width(), mark.box().height());
     }
 }
