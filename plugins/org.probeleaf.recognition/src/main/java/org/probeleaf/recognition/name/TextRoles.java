@@ -2,6 +2,7 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.recognition.name;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -58,8 +59,10 @@ public final class TextRoles {
             names.put(c, pinTexts.name(c));
         }
         Terminals terminals = new Terminals(page, conductors);
+        Map<Integer, List<Contact>> pinsOfBody = new HashMap<>();
+        named.forEach(c -> pinsOfBody.computeIfAbsent(c.body(), k -> new ArrayList<>()).add(c));
         designators.forEach((id, text) -> {
-            List<Contact> own = named.stream().filter(c -> c.body() == id).toList();
+            List<Contact> own = pinsOfBody.getOrDefault(id, List.of());
             // Letters printed at the pins of a transistor say it already.
             if (own.stream().noneMatch(c -> numbers.get(c) != null && numbers.get(c).matches("\\p{L}.*"))) {
                 terminals.name(text.text(), bodies.get(id), own, names);
