@@ -8,7 +8,7 @@ import org.probeleaf.schematic.geometry.Point;
  * One pin of a part.
  *
  * @param number  as printed ({@code "21"}, {@code "A1"}), or null where the sheet prints none
- * @param name    as printed ({@code "/RD"}), or null where the sheet prints none
+ * @param name    as printed ({@code "/RD"}) or as the symbol tells it ({@code "K"} of a diode), or null where neither does
  * @param unit    the unit of the part that the pin belongs to ({@code "A"}), or null for a part in one piece
  * @param page    1-based page the pin is drawn on
  * @param at      where a wire meets the pin, or null for an implied pin
