@@ -134,12 +134,7 @@ public final class NetLocator {
     private record Piece(Point a, Point b, Net net, Part part, Pin pin) {
 
         double distance(Point p) {
-            double dx = b.x() - a.x();
-            double dy = b.y() - a.y();
-            double length2 = dx * dx + dy * dy;
-            double t = length2 == 0 ? 0 : ((p.x() - a.x()) * dx + (p.y() - a.y()) * dy) / length2;
-            double u = Math.max(0, Math.min(1, t));
-            return Math.hypot(p.x() - a.x() - u * dx, p.y() - a.y() - u * dy);
+            return p.nearestOn(a, b).distance(p);
         }
     }
 }

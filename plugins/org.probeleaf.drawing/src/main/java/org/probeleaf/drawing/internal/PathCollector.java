@@ -75,25 +75,10 @@ final class PathCollector {
     Box bounds() {
         Box all = null;
         for (SubPath sub : subPaths) {
-            Box box = bounds(sub.points);
+            Box box = Box.around(sub.points);
             all = all == null ? box : all.union(box);
         }
         return all;
-    }
-
-    /** Round points, at least one. */
-    static Box bounds(List<Point> points) {
-        double x0 = Double.POSITIVE_INFINITY;
-        double y0 = Double.POSITIVE_INFINITY;
-        double x1 = Double.NEGATIVE_INFINITY;
-        double y1 = Double.NEGATIVE_INFINITY;
-        for (Point p : points) {
-            x0 = Math.min(x0, p.x());
-            y0 = Math.min(y0, p.y());
-            x1 = Math.max(x1, p.x());
-            y1 = Math.max(y1, p.y());
-        }
-        return new Box(x0, y0, x1, y1);
     }
 
     void clear() {

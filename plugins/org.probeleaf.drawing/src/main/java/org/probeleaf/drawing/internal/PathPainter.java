@@ -175,7 +175,7 @@ final class PathPainter {
                 // A zero-length line shows as a dot where its ends are round or square.
                 points = List.of(points.get(0), points.get(0));
             }
-            if (PathCollector.bounds(points).grow(width / 2).intersects(clip)
+            if (Box.around(points).grow(width / 2).intersects(clip)
                     && !strokeRepeats.tooMany(points, rgb)) {
                 strokes.add(new Stroke(points, sub.closed, sub.curved, width, rgb, dashed, round));
             }
@@ -206,7 +206,7 @@ final class PathPainter {
         int rgb = fillColours.rgb(now.getNonStrokingColor());
         Box clip = clips.box();
         for (PathCollector.SubPath sub : path.subPaths()) {
-            Box box = PathCollector.bounds(sub.points);
+            Box box = Box.around(sub.points);
             if (sub.points.size() > 2 && box.intersects(clip) && !fillRepeats.tooMany(sub.points, rgb)) {
                 fills.add(new Fill(sub.points, sub.curved, rgb, box));
             }

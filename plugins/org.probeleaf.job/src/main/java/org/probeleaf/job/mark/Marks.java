@@ -34,22 +34,27 @@ public record Marks(JobDetails details, List<LabelMark> labels, List<NoteMark> n
         return new Marks(details, List.of(), List.of(), List.of(), List.of());
     }
 
+    /** The same marks with the head replaced. */
     public Marks withDetails(JobDetails other) {
         return new Marks(other, labels, notes, readings, corrections);
     }
 
+    /** The same marks with the labels replaced. */
     public Marks withLabels(List<LabelMark> other) {
         return new Marks(details, other, notes, readings, corrections);
     }
 
+    /** The same marks with the notes replaced. */
     public Marks withNotes(List<NoteMark> other) {
         return new Marks(details, labels, other, readings, corrections);
     }
 
+    /** The same marks with the readings replaced. */
     public Marks withReadings(List<ReadingMark> other) {
         return new Marks(details, labels, notes, other, corrections);
     }
 
+    /** The same marks with the corrections replaced. */
     public Marks withCorrections(List<KeptCorrection> other) {
         return new Marks(details, labels, notes, readings, other);
     }

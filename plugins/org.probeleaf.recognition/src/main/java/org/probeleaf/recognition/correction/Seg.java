@@ -15,12 +15,7 @@ record Seg(int page, Point a, Point b) {
 
     /** The nearest point of this piece to {@code p}. */
     Point nearest(Point p) {
-        double dx = b.x() - a.x();
-        double dy = b.y() - a.y();
-        double length2 = dx * dx + dy * dy;
-        double t = length2 == 0 ? 0 : ((p.x() - a.x()) * dx + (p.y() - a.y()) * dy) / length2;
-        double u = Math.max(0, Math.min(1, t));
-        return new Point(a.x() + u * dx, a.y() + u * dy);
+        return p.nearestOn(a, b);
     }
 
     double distance(Point p) {

@@ -62,7 +62,7 @@ final class Cutter {
 
     private void cut(Stroke stroke) {
         List<Point> points = stroke.points();
-        Box box = bounds(points);
+        Box box = Box.around(points);
         if (box.width() == 0 && box.height() == 0) {
             if (stroke.round() && stroke.width() > 0) {
                 dots.add(new Dot(points.get(0), stroke.width() / 2, stroke.rgb()));
@@ -176,13 +176,5 @@ final class Cutter {
     /** Whether a fill is as good as white: a patch of paper, not ink. */
     private static boolean isPaper(int rgb) {
         return (rgb >> 16 & 255) > 235 && (rgb >> 8 & 255) > 235 && (rgb & 255) > 150;
-    }
-
-    private static Box bounds(List<Point> points) {
-        Box box = Box.of(points.get(0));
-        for (Point p : points) {
-            box = box.union(Box.of(p));
-        }
-        return box;
     }
 }

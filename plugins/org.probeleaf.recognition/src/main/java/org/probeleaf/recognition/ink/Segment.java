@@ -145,15 +145,7 @@ public final class Segment {
 
     /** The place on this segment nearest to {@code p}. */
     public Point nearest(Point p) {
-        double dx = b.x() - a.x();
-        double dy = b.y() - a.y();
-        double square = dx * dx + dy * dy;
-        if (square == 0) {
-            return a;
-        }
-        double t = ((p.x() - a.x()) * dx + (p.y() - a.y()) * dy) / square;
-        t = Math.max(0, Math.min(1, t));
-        return new Point(a.x() + t * dx, a.y() + t * dy);
+        return p.nearestOn(a, b);
     }
 
     /** Where this segment and {@code other} cross or meet, or null where they do not or run in parallel. */

@@ -101,7 +101,7 @@ final class DesignatorMatcher {
         List<Pair> pairs = new ArrayList<>();
         for (Text t : pool.free()) {
             Designator d = DesignatorGrammar.parse(t.text());
-            if (d == null || knownClassOnly && (!d.strong() || NEVER_ONE_PIN.contains(DesignatorGrammar.letters(d.ref()))) || insideManyPins(t, index)) {
+            if (d == null || knownClassOnly && !mayHaveOnePin(d) || insideManyPins(t, index)) {
                 continue;
             }
             for (Body b : index.touching(t.box().grow(FARTHEST * page.pitch()))) {
@@ -112,6 +112,10 @@ final class DesignatorMatcher {
             }
         }
         assign(pairs);
+    }
+
+    private static boolean mayHaveOnePin(Designator d) {
+        return d.strong() && !NEVER_ONE_PIN.contains(DesignatorGrammar.letters(d.ref()));
     }
 
     private void judgeStyles() {

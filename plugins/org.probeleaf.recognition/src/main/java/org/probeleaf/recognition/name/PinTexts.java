@@ -132,8 +132,8 @@ final class PinTexts {
         double pitch = page.pitch();
         for (Contact c : contacts) {
             Segment s = conductors.segments().get(c.segment());
-            Point far = conductors.isWire(c.segment()) || c.outer().equals(c.inner()) ? towards(c.inner(), s.fartherEnd(c.inner()), 2.5 * pitch)
-                    : goneOn(c, s);
+            boolean leadless = conductors.isWire(c.segment()) || c.outer().equals(c.inner());
+            Point far = leadless ? towards(c.inner(), s.fartherEnd(c.inner()), 2.5 * pitch) : goneOn(c, s);
             Box lead = Box.of(c.inner().x(), c.inner().y(), far.x(), far.y());
             boolean flat = lead.width() >= lead.height();
             Box outline = bodies.get(c.body()).outline();

@@ -37,7 +37,8 @@ final class Terminals {
     void name(String designator, Body body, List<Contact> pins, Map<Contact, String> names) {
         DesignatorGrammar.Designator d = DesignatorGrammar.parse(designator);
         // Of two transistors in one case, each has a gate: there a bare letter would name two pins of the part.
-        if (d == null || d.unit() != null || !d.ref().matches("[A-Za-z]+\\d+") || pins.stream().anyMatch(c -> names.get(c) != null)) {
+        boolean single = d != null && d.unit() == null && d.ref().matches("[A-Za-z]+\\d+");
+        if (!single || pins.stream().anyMatch(c -> names.get(c) != null)) {
             return;
         }
         String letters = d.ref().replaceAll("[^A-Za-z].*", "");

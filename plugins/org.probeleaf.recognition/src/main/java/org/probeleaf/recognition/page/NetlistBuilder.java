@@ -151,7 +151,7 @@ public final class NetlistBuilder {
         boolean lettered = !page.names().designators().isEmpty();
         if (!lettered && !page.contacts().isEmpty()) {
             doubts.add(new Doubt("no-designators", number, null, "No designator was found on this page: its lettering"
-                    + " may be drawn as lines, or it is no wiring sheet. Nets are drawn, parts are not named."));
+                    + " may be drawn as outlines, or it is no wiring sheet. Nets are drawn, parts are not named."));
         }
         for (Body body : page.bodies()) {
             Text text = page.names().designators().get(body.id());

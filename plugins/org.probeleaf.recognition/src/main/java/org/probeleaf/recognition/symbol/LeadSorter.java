@@ -148,7 +148,8 @@ final class LeadSorter {
     }
 
     private boolean comesToDot(Segment s, SpatialIndex<Dot> dots) {
-        return dots.touching(s.box().grow(reach)).stream().anyMatch(d -> d.radius() > 0.7 * s.width() && s.distance(d.at()) <= reach);
+        return dots.touching(s.box().grow(reach)).stream()
+                .anyMatch(d -> d.radius() > 0.7 * s.width() && s.distance(d.at()) <= reach);
     }
 
     private boolean endsOnOutline(Segment s, SpatialIndex<Segment> solid) {

@@ -26,11 +26,10 @@ final class Rows {
     private final PageInk page;
     private final SpatialIndex<Segment> conductors;
 
-    Rows(PageInk page, List<Segment> leads) {
+    /** @param conductors the page's wires and leads */
+    Rows(PageInk page, SpatialIndex<Segment> conductors) {
         this.page = page;
-        List<Segment> all = new ArrayList<>(page.wires());
-        all.addAll(leads);
-        this.conductors = new SpatialIndex<>(all, Segment::box);
+        this.conductors = conductors;
     }
 
     /** The symbols with every row of parts replaced by the parts. */

@@ -22,11 +22,10 @@ final class Stacks {
     private final PageInk page;
     private final SpatialIndex<Segment> conductors;
 
-    Stacks(PageInk page, List<Segment> leads) {
+    /** @param conductors the page's wires and leads */
+    Stacks(PageInk page, SpatialIndex<Segment> conductors) {
         this.page = page;
-        List<Segment> all = new ArrayList<>(page.wires());
-        all.addAll(leads);
-        this.conductors = new SpatialIndex<>(all, Segment::box);
+        this.conductors = conductors;
     }
 
     /** The symbols with every stack replaced by the symbols in it. */

@@ -57,7 +57,8 @@ public record Symbols(List<Body> bodies, List<Segment> leads) {
             (atA.isEmpty() && !mark && !hook && !isInside(lead, boxes, wires, page) ? leads : ink).add(lead);
         }
         bodies = new BodyBuilder(page, ink, leads, sorter.plates()).bodies();
-        return new Symbols(new Rows(page, leads).apart(new Stacks(page, leads).apart(bodies)), leads);
+        SpatialIndex<Segment> all = new SpatialIndex<>(concat(page.wires(), leads), Segment::box);
+        return new Symbols(new Rows(page, all).apart(new Stacks(page, all).apart(bodies)), leads);
     }
 
     /**

@@ -48,9 +48,7 @@ class LetteringReaderTest {
     @Test
     void read_words_takesTheirStrokesAndLeavesLines() {
         Scribe scribe = new Scribe(3, false).line(new Point(100, 300), new Point(180, 300), new Point(180, 340));
-        for (int i = 1; i < 9; i++) {
-            scribe.write(WORDS.get(i), 70 * i - 50, 60, 4, Direction.RIGHT);
-        }
+        writeSomeWords(scribe);
 
         Drawing read = LetteringReader.read(scribe.page());
 
@@ -61,9 +59,7 @@ class LetteringReaderTest {
     @Test
     void read_wordUnderBar_isActiveLow() {
         Scribe scribe = new Scribe(5, false);
-        for (int i = 0; i < 8; i++) {
-            scribe.write(WORDS.get(i), 20 + 70 * i, 60, 4, Direction.RIGHT);
-        }
+        writeSomeWords(scribe);
         scribe.write("READ", 100, 200, 4, Direction.RIGHT);
         Box word = LetteringReader.read(scribe.page()).texts().stream().filter(t -> t.text().equals("READ")).findFirst()
                 .orElseThrow().box();
@@ -76,9 +72,7 @@ class LetteringReaderTest {
     @Test
     void read_upwardsWord_turnsIt() {
         Scribe scribe = new Scribe(6, true);
-        for (int i = 0; i < 8; i++) {
-            scribe.write(WORDS.get(i), 20 + 70 * i, 60, 4, Direction.RIGHT);
-        }
+        writeSomeWords(scribe);
         scribe.write("MEMORY", 100, 200, 4, Direction.UP);
 
         Text word = LetteringReader.read(scribe.page()).texts().stream().filter(t -> t.text().equals("MEMORY")).findFirst()
@@ -128,6 +122,13 @@ class LetteringReaderTest {
             }
         }
         assertTrue(right >= 0.95 * all, right + " of " + all);
+    }
+
+    /** Enough words to learn the hand from. */
+    private static void writeSomeWords(Scribe scribe) {
+        for (int i = 1; i < 9; i++) {
+            scribe.write(WORDS.get(i), 70 * i - 50, 60, 4, Direction.RIGHT);
+        }
     }
 
     private static List<String> texts(Drawing drawing) {

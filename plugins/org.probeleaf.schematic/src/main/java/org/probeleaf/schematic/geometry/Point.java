@@ -25,6 +25,18 @@ public record Point(double x, double y) {
         return (int) (bits ^ bits >>> 32);
     }
 
+    /** The place nearest to this point on the straight line from {@code a} to {@code b}, ends included. */
+    public Point nearestOn(Point a, Point b) {
+        double dx = b.x - a.x;
+        double dy = b.y - a.y;
+        double square = dx * dx + dy * dy;
+        if (square == 0) {
+            return a;
+        }
+        double t = Math.max(0, Math.min(1, ((x - a.x) * dx + (y - a.y) * dy) / square));
+        return new Point(a.x + t * dx, a.y + t * dy);
+    }
+
     /** This point moved by the given points. */
     public Point plus(double dx, double dy) {
         return new Point(x + dx, y + dy);

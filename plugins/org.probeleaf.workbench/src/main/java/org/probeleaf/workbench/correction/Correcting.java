@@ -89,6 +89,7 @@ public final class Correcting {
         asked++;
     }
 
+    /** Whether a correction has been begun and not yet made or given up. */
     public boolean active() {
         return task != null;
     }

@@ -148,10 +148,12 @@ public enum Task {
         return title;
     }
 
+    /** Name of the icon that stands for it. */
     public String icon() {
         return icon;
     }
 
+    /** What is to be pointed at, in order; one or more. */
     public List<Step> steps() {
         return steps;
     }

@@ -131,7 +131,7 @@ final class SheetMenu {
             for (Wire wire : net.wires()) {
                 List<org.probeleaf.schematic.geometry.Point> p = wire.points();
                 for (int i = 1; wire.page() == place.page() && i < p.size(); i++) {
-                    if (WirePoint.onSegment(p.get(i - 1), p.get(i), place.at()).distance(place.at()) <= REACH) {
+                    if (place.at().nearestOn(p.get(i - 1), p.get(i)).distance(place.at()) <= REACH) {
                         boolean lies = Math.abs(p.get(i).x() - p.get(i - 1).x()) > Math.abs(p.get(i).y() - p.get(i - 1).y());
                         flat |= lies;
                         upright |= !lies;

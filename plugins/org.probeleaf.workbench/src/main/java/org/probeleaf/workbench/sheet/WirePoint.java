@@ -18,7 +18,7 @@ final class WirePoint {
         double least = Double.MAX_VALUE;
         for (Wire wire : net.wires()) {
             for (int i = 1; wire.page() == page && i < wire.points().size(); i++) {
-                Point p = onSegment(wire.points().get(i - 1), wire.points().get(i), spot);
+                Point p = spot.nearestOn(wire.points().get(i - 1), wire.points().get(i));
                 if (p.distance(spot) < least) {
                     least = p.distance(spot);
                     best = p;
@@ -26,14 +26,5 @@ final class WirePoint {
             }
         }
         return best;
-    }
-
-    static Point onSegment(Point a, Point b, Point p) {
-        double dx = b.x() - a.x();
-        double dy = b.y() - a.y();
-        double length2 = dx * dx + dy * dy;
-        double t = length2 == 0 ? 0 : ((p.x() - a.x()) * dx + (p.y() - a.y()) * dy) / length2;
-        double u = Math.max(0, Math.min(1, t));
-        return new Point(a.x() + u * dx, a.y() + u * dy);
     }
 }

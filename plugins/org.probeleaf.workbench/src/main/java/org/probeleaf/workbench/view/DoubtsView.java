@@ -38,6 +38,7 @@ public final class DoubtsView extends SessionView {
             editor(SheetEditor::setFocus);
         });
         table.column("Doubt", 80, 160, Doubt::text, d -> look.icon("doubts"));
+        table.column("Near", 24, 76, this::near, null);
         table.column("Sheet", 12, 52, d -> String.valueOf(d.page()), null);
         table.hint("Places where the reading of the sheets is unsure stand here.");
         foot = new Foot(parent);
@@ -65,6 +66,18 @@ public final class DoubtsView extends SessionView {
                 s.reveal(doubt.page(), Box.of(doubt.at()).grow(40));
             }
         });
+    }
+
+    /** The pin, part or net at a doubt, to tell one doubt from another like it; empty where there is none. */
+    private String near(Doubt doubt) {
+        Selection there = doubt.at() == null ? null : place(doubt);
+        if (there == null) {
+            return "";
+        }
+        if (there.part() != null) {
+            return there.part().ref() + (there.pin() == null ? "" : "." + there.pin().label());
+        }
+        return there.net() == null ? "" : there.net().name() == null ? there.net().id() : there.net().name();
     }
 
     private Selection place(Doubt doubt) {
