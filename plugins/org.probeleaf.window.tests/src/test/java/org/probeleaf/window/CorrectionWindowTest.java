@@ -109,8 +109,9 @@ class CorrectionWindowTest {
             window.key(KeyEvent.VK_J);
             window.await("the task in hand", r -> r.text("correcting").equals("JOIN 0"));
             window.click(report.onScreen(1, new Point(600, 140)).orElseThrow());
+            window.await("a word that there is nothing", r -> r.flag("misses") && r.text("correcting").equals("JOIN 0"));
             window.click(report.onScreen(1, STROBE).orElseThrow());
-            window.await("only the wire taken", r -> r.text("correcting").equals("JOIN 1"));
+            window.await("only the wire taken", r -> !r.flag("misses") && r.text("correcting").equals("JOIN 1"));
             window.click(report.onScreen(clock.page(), clock.at()).orElseThrow());
             window.until("the correction in the job", () -> corrections().size() == 1);
             assertTrue(corrections().get(0) instanceof Correction.Join);

@@ -139,6 +139,11 @@ public final class Correcting {
                 || trial.outcome().state() == Outcome.State.ALREADY);
     }
 
+    /** Whether what was pointed at last is not what the task asks for; the strip says so. */
+    public boolean misses() {
+        return task != null && !word.isEmpty();
+    }
+
     /** Points at a place. */
     public void pick(Selection at) {
         Aim aim = aim().orElse(null);

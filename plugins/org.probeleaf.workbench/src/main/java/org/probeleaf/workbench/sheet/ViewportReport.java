@@ -75,7 +75,7 @@ final class ViewportReport {
                 .collect(Collectors.joining(","));
         String json = String.format(Locale.ROOT,
                 "{\"drawn\":%b,\"recognised\":%b,\"recognising\":%b,\"selected\":\"%s\",\"revision\":%d,\"focus\":%b,\"typing\":%b,\"trouble\":\"%s\","
-                + "\"correcting\":\"%s\",\"trial\":\"%s\",\"menu\":%b,"
+                + "\"correcting\":\"%s\",\"misses\":%b,\"trial\":\"%s\",\"menu\":%b,"
                 + "\"canvas\":[%d,%d,%d,%d],\"pages\":[%s]}%n",
                 session.drawn(), session.facts().map(f -> f.recognised()).orElse(false), session.recognising(),
                 session.selectedNet().map(n -> n.id()).orElse(""),
@@ -83,7 +83,7 @@ final class ViewportReport {
                 canvas.getDisplay().getFocusControl() instanceof Text,
                 session.trouble().map(t -> t.text().replace("\\", "\\\\").replace("\"", "\\\"")).orElse(""),
                 correcting.task().map(t -> t.name() + " " + correcting.picks().size()).orElse(""),
-                correcting.trial().map(t -> t.outcome().state().name()).orElse(""), canvas.getMenu().isVisible(), corner.x, corner.y, canvas.getSize().x, canvas.getSize().y, pages);
+                correcting.misses(), correcting.trial().map(t -> t.outcome().state().name()).orElse(""), canvas.getMenu().isVisible(), corner.x, corner.y, canvas.getSize().x, canvas.getSize().y, pages);
         try {
             Path next = file.resolveSibling(file.getFileName() + ".next");
             Files.writeString(next, json);
