@@ -29,8 +29,8 @@ import org.probeleaf.schematic.partbook.PartType;
 import org.probeleaf.schematic.partbook.PinDirection;
 import org.probeleaf.schematic.partbook.PinType;
 import org.probeleaf.schematic.place.Place;
-import org.probeleaf.trace.PlaceResolver.PinAt;
-import org.probeleaf.trace.PlaceResolver.Target;
+import org.probeleaf.trace.internal.PlaceResolver.PinAt;
+import org.probeleaf.trace.internal.PlaceResolver.Target;
 
 /**
  * Paths of a signal. The vertices of the graph are the nets and each pin twice, as a way into its part and as a way

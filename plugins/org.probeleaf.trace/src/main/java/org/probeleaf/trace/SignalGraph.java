@@ -15,6 +15,7 @@ import org.probeleaf.schematic.netlist.Pin;
 import org.probeleaf.schematic.partbook.PartBook;
 import org.probeleaf.schematic.partbook.PinType;
 import org.probeleaf.schematic.place.Place;
+import org.probeleaf.trace.internal.PlaceResolver;
 
 /** A netlist that can be asked where a signal goes. Immutable; any thread may use it. */
 public final class SignalGraph {

@@ -18,12 +18,12 @@ import org.probeleaf.schematic.netlist.PartUnit;
 import org.probeleaf.schematic.netlist.Pin;
 
 /** Netlists written as one line a part: {@code "IC1 Z80A 21=/RD 22=/WR"}; {@code 21/RD=N1} gives a pin a name. */
-final class Boards {
+public final class Boards {
 
     private Boards() {
     }
 
-    static Netlist of(String... lines) {
+    public static Netlist of(String... lines) {
         Map<String, Net> nets = new LinkedHashMap<>();
         List<Part> parts = new ArrayList<>();
         double y = 0;

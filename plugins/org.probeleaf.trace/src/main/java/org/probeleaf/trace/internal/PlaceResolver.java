@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // SPDX-FileCopyrightText: The Probeleaf authors
-package org.probeleaf.trace;
+package org.probeleaf.trace.internal;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -18,19 +18,22 @@ import org.probeleaf.schematic.netlist.Netlist;
 import org.probeleaf.schematic.netlist.Part;
 import org.probeleaf.schematic.netlist.Pin;
 import org.probeleaf.schematic.place.Place;
+import org.probeleaf.trace.NetLocator;
+import org.probeleaf.trace.UnknownPlaceException;
 
-/** Finds what a place means on a netlist. */
-final class PlaceResolver {
+/** Finds what a place means on a netlist. Any thread may use it. */
+public final class PlaceResolver {
 
     /** How far from ink a spot may lie, in points: half the grid step of a common sheet. */
-    private static final double REACH = 5;
+    public static final double REACH = 5;
 
     private final Netlist netlist;
     private final NetLocator locator;
     private final Map<String, Net> byId = new HashMap<>();
     private final Map<String, List<Net>> byName = new HashMap<>();
 
-    PlaceResolver(Netlist netlist) {
+    /** Reads a netlist, once for all questions. */
+    public PlaceResolver(Netlist netlist) {
         this.netlist = netlist;
         this.locator = NetLocator.of(netlist);
         for (Net net : netlist.nets()) {
@@ -43,15 +46,15 @@ final class PlaceResolver {
     }
 
     /** What a place means: a net, or pins with their nets. */
-    record Target(Place place, Net net, List<PinAt> pins) {
+    public record Target(Place place, Net net, List<PinAt> pins) {
     }
 
     /** A pin of a part. */
-    record PinAt(Part part, Pin pin) {
+    public record PinAt(Part part, Pin pin) {
     }
 
     /** The nets at a place, each once, at least one. */
-    List<Net> netsAt(Place place) {
+    public List<Net> netsAt(Place place) {
         Target target = endAt(place);
         if (target.net() != null) {
             return List.of(target.net());
@@ -62,7 +65,7 @@ final class PlaceResolver {
     }
 
     /** What a place means; its pins are those on a net, at least one. */
-    Target endAt(Place place) {
+    public Target endAt(Place place) {
         if (place instanceof Place.OfNet named) {
             return new Target(place, net(named.net()), List.of());
         }
@@ -70,7 +73,7 @@ final class PlaceResolver {
             return onPage(spot);
         }
         Part part = part(place instanceof Place.OfPin p ? p.ref() : ((Place.OfPart) place).ref());
-        List<Pin> pins = place instanceof Place.OfPin p ? List.of(pin(part, p.pin())) : part.pins();
+        List<Pin> pins = place instanceof Place.OfPin p ? List.of(needed(part, p.pin())) : part.pins();
         List<PinAt> wired = pins.stream().filter(p -> byId.containsKey(p.net())).map(p -> new PinAt(part, p)).toList();
         if (wired.isEmpty()) {
             throw new UnknownPlaceException(place.text() + " is on no net");
@@ -79,7 +82,7 @@ final class PlaceResolver {
     }
 
     /** A pin of the part that a person could name instead. */
-    String examplePin(Place.OfPart place) {
+    public String examplePin(Place.OfPart place) {
         return part(place.ref()).pins().stream().filter(p -> p.net() != null && !p.label().equals("?"))
                 .map(p -> new Place.OfPin(place.ref(), p.label()).text()).findFirst()
                 .orElse("a spot on its wire, 1@120.5,300");
@@ -97,14 +100,20 @@ final class PlaceResolver {
                 "there is no part " + ref + " on the drawing"));
     }
 
-    /** By number, by name, by name without its sign of active low; a part of two unnumbered pins is counted out. */
-    private static Pin pin(Part part, String wanted) {
+    private static Pin needed(Part part, String wanted) {
+        return pin(part, wanted).orElseThrow(() -> new UnknownPlaceException("part " + part.ref() + " has no pin "
+                + wanted + " on the drawing"));
+    }
+
+    /**
+     * The pin of a part that a person means: by number, by name, by name without its sign of active low; two pins
+     * without either are counted.
+     */
+    public static Optional<Pin> pin(Part part, String wanted) {
         List<Pin> pins = part.pins();
         return first(pins, wanted, Pin::number).or(() -> first(pins, wanted, Pin::name))
                 .or(() -> first(pins, plain(wanted), p -> p.name() == null ? null : plain(p.name())))
-                .or(() -> counted(pins, wanted))
-                .orElseThrow(() -> new UnknownPlaceException("part " + part.ref() + " has no pin " + wanted
-                        + " on the drawing"));
+                .or(() -> counted(pins, wanted));
     }
 
     private static Optional<Pin> first(List<Pin> pins, String wanted,
