@@ -8,6 +8,8 @@ import java.util.function.Function;
 
 import org.probeleaf.cli.io.Console;
 import org.probeleaf.cli.io.Problem;
+import org.probeleaf.cli.verb.BoardsCommand;
+import org.probeleaf.cli.verb.ChangeCommand;
 import org.probeleaf.cli.verb.CorrectCommand;
 import org.probeleaf.cli.verb.DemoCommand;
 import org.probeleaf.cli.verb.HandoverCommand;
@@ -15,6 +17,7 @@ import org.probeleaf.cli.verb.JobCommand;
 import org.probeleaf.cli.verb.LabelCommand;
 import org.probeleaf.cli.verb.NetsCommand;
 import org.probeleaf.cli.verb.NoteCommand;
+import org.probeleaf.cli.verb.PutBackCommand;
 import org.probeleaf.cli.verb.ReadingCommand;
 import org.probeleaf.cli.verb.RedoCommand;
 import org.probeleaf.cli.verb.RootCommand;
@@ -41,6 +44,9 @@ final class Verbs {
         add("note", "Pin a note to a place.", NoteCommand::new);
         add("reading", "Pin a reading to a place.", ReadingCommand::new);
         add("correct", "Correct what was read from a job's sheets.", CorrectCommand::new);
+        add("change", "Note what was done to the board.", ChangeCommand::new);
+        add("putback", "List what is to be put back, or note that it was.", PutBackCommand::new);
+        add("boards", "Compare drawing, this board and a known-good one.", BoardsCommand::new);
         add("undo", "Undo the last change of a job.", UndoCommand::new);
         add("redo", "Redo the change undone last.", RedoCommand::new);
         add("handover", "Write the marked-up sheets for the customer.", HandoverCommand::new);

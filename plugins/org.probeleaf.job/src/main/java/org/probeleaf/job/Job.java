@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import org.probeleaf.job.LogEntry.Status;
 import org.probeleaf.job.change.AddCorrection;
 import org.probeleaf.job.change.Change;
+import org.probeleaf.job.change.ChangeBoard;
 import org.probeleaf.job.details.JobDetails;
 import org.probeleaf.job.internal.ChangeLog;
 import org.probeleaf.job.internal.Failures;
@@ -21,6 +22,7 @@ import org.probeleaf.job.internal.JobChecker;
 import org.probeleaf.job.internal.JobFile;
 import org.probeleaf.job.internal.JobStore;
 import org.probeleaf.job.internal.Sha256;
+import org.probeleaf.job.mark.KeptBoardChange;
 import org.probeleaf.job.mark.KeptCorrection;
 import org.probeleaf.job.mark.Marks;
 import org.probeleaf.drawing.SheetException;
@@ -29,6 +31,7 @@ import org.probeleaf.recognition.Recogniser;
 import org.probeleaf.recognition.correction.Correction;
 import org.probeleaf.recognition.correction.Outcome;
 import org.probeleaf.schematic.netlist.Netlist;
+import org.probeleaf.trace.board.ChangeOutcome;
 
 /**
  * An open job file. Its state is its changes replayed; a change is on the disk before anyone hears of it, and undo
@@ -106,7 +109,8 @@ public final class Job implements AutoCloseable {
                 JobDetails start = store.startDetails();
                 ChangeLog log = ChangeLog.replay(start, store.changes());
                 SheetReading reading = SheetReading.of(store.netlist(), log.marks().corrections());
-                return new Job(file, start, log, state(log, store.sheets(), reading, store.revision()));
+                Boards boards = Boards.of(reading.netlist(), log.marks().board());
+                return new Job(file, start, log, state(log, store.sheets(), reading, boards, store.revision()));
             });
         } catch (SQLException e) {
             file.close();
@@ -118,9 +122,10 @@ public final class Job implements AutoCloseable {
         }
     }
 
-    private static JobState state(ChangeLog log, List<JobSheet> sheets, SheetReading reading, long revision) {
+    private static JobState state(ChangeLog log, List<JobSheet> sheets, SheetReading reading, Boards boards,
+            long revision) {
         Marks m = log.marks();
-        return new JobState(m.details(), sheets, reading, m.labels(), m.notes(), m.readings(), log.entries(),
+        return new JobState(m.details(), sheets, reading, m.labels(), m.notes(), m.readings(), boards, log.entries(),
                 log.undoable().map(r -> r.entry().words()).orElse(null),
                 log.redoable().map(r -> r.entry().words()).orElse(null), revision);
     }
@@ -220,6 +225,36 @@ public final class Job implements AutoCloseable {
     }
 
     /**
+     * Notes what was done to a board.
+     *
+     * @param done what was done, at least one, all to the same board
+     * @return what became of each
+     * @throws IllegalArgumentException with one sentence for a person where one of them cannot be, or where the sheets
+     *                                  have not been recognised; none of them is noted then
+     * @throws JobException             as {@link #apply}
+     */
+    public List<ChangeOutcome> changeBoard(List<KeptBoardChange> done) throws JobException {
+        Boards now = state.boards();
+        if (now.drawn() == null) {
+            throw new IllegalArgumentException("the sheets have not been read yet; wait until they are");
+        }
+        List<ChangeOutcome> outcomes = new ArrayList<>();
+        for (KeptBoardChange one : done) {
+            List<ChangeOutcome> all = now.tried(one.board(), one.change()).outcomes();
+            ChangeOutcome outcome = all.get(all.size() - 1);
+            if (!outcome.done()) {
+                throw new IllegalArgumentException(outcome.text());
+            }
+            outcomes.add(outcome);
+            List<KeptBoardChange> next = new ArrayList<>(now.kept());
+            next.add(one);
+            now = now.with(now.drawn(), next);
+        }
+        apply(new ChangeBoard(done));
+        return outcomes;
+    }
+
+    /**
      * Keeps what was recognised. It is derived from the sheets and stands outside undo.
      *
      * @throws JobException as {@link #apply}
@@ -255,8 +290,9 @@ public final class Job implements AutoCloseable {
                 throw Failures.of(file.path(), e);
             }
             if (words.isPresent()) {
-                state = state(log, state.sheets(), state.sheetReading().with(recognised, log.marks().corrections()),
-                        state.revision() + 1);
+                SheetReading reading = state.sheetReading().with(recognised, log.marks().corrections());
+                Boards boards = state.boards().with(reading.netlist(), log.marks().board());
+                state = state(log, state.sheets(), reading, boards, state.revision() + 1);
             }
             now = state;
         }

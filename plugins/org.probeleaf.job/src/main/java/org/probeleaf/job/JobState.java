@@ -20,14 +20,15 @@ import org.probeleaf.schematic.netlist.Netlist;
  * @param labels       net labels of the technician's own, in the order they were made
  * @param notes        notes, in the order they were made
  * @param readings     readings, in the order they were made
+ * @param boards       the boards as they are
  * @param log          every change ever made, in the order of time
  * @param undoName     what {@code undo} would undo, in words, or null where there is nothing
  * @param redoName     what {@code redo} would redo, in words, or null where there is nothing
  * @param revision     rises with each change, undo, redo and stored netlist
  */
 public record JobState(JobDetails details, List<JobSheet> sheets, SheetReading sheetReading,
-        List<LabelMark> labels, List<NoteMark> notes, List<ReadingMark> readings, List<LogEntry> log, String undoName,
-        String redoName, long revision) {
+        List<LabelMark> labels, List<NoteMark> notes, List<ReadingMark> readings, Boards boards, List<LogEntry> log,
+        String undoName, String redoName, long revision) {
 
     public JobState {
         sheets = List.copyOf(sheets);
@@ -35,6 +36,11 @@ public record JobState(JobDetails details, List<JobSheet> sheets, SheetReading s
         notes = List.copyOf(notes);
         readings = List.copyOf(readings);
         log = List.copyOf(log);
+    }
+
+    /** What is connected on the board on the bench, or null before recognition. */
+    public Netlist onBench() {
+        return boards.thisBoard() == null ? null : boards.thisBoard().netlist();
     }
 
     /** What the sheets say, the corrections put to it, or null before recognition. */

@@ -27,9 +27,12 @@ import org.probeleaf.job.change.AddLabel;
 import org.probeleaf.job.change.AddNote;
 import org.probeleaf.job.change.AddReading;
 import org.probeleaf.job.change.Change;
+import org.probeleaf.job.change.ChangeBoard;
 import org.probeleaf.job.change.EditLabel;
 import org.probeleaf.job.change.EditNote;
+import org.probeleaf.job.change.KeepBoardChange;
 import org.probeleaf.job.change.MoveCard;
+import org.probeleaf.job.change.PutBack;
 import org.probeleaf.job.change.RemoveCorrection;
 import org.probeleaf.job.change.RemoveLabel;
 import org.probeleaf.job.change.RemoveNote;
@@ -38,6 +41,8 @@ import org.probeleaf.job.change.SetDetails;
 import org.probeleaf.job.details.JobDetails;
 import org.probeleaf.job.expectation.Expectation;
 import org.probeleaf.job.mark.Anchor;
+import org.probeleaf.job.mark.Board;
+import org.probeleaf.job.mark.KeptBoardChange;
 import org.probeleaf.job.mark.KeptCorrection;
 import org.probeleaf.job.mark.LabelMark;
 import org.probeleaf.job.mark.Mark;
@@ -47,6 +52,7 @@ import org.probeleaf.job.mark.Offset;
 import org.probeleaf.job.mark.ReadingMark;
 import org.probeleaf.recognition.correction.Correction;
 import org.probeleaf.recognition.correction.Spot;
+import org.probeleaf.schematic.board.BoardChange;
 import org.probeleaf.schematic.geometry.Point;
 import org.probeleaf.schematic.place.Place;
 
@@ -64,7 +70,7 @@ class JobModelTest {
     }
 
     enum Kind {
-        LABEL, NOTE, READING, CORRECT, WITHDRAW, EDIT, REMOVE, MOVE, DETAILS, UNDO, REDO, REOPEN
+        LABEL, NOTE, READING, CORRECT, WITHDRAW, BOARD, PUT_BACK, EDIT, REMOVE, MOVE, DETAILS, UNDO, REDO, REOPEN
     }
 
     @BeforeContainer
@@ -119,7 +125,7 @@ class JobModelTest {
     private static void check(List<Marks> history, int now, JobState state) {
         assertEquals(history.get(now),
                 new Marks(state.details(), state.labels(), state.notes(), state.readings(),
-                        state.sheetReading().corrections()));
+                        state.sheetReading().corrections(), state.boards().kept()));
         assertEquals(now == 0, state.undoName() == null);
         assertEquals(now == history.size() - 1, state.redoName() == null);
     }
@@ -136,6 +142,12 @@ class JobModelTest {
                     Spot.of(1, new Point(step.pick(), 7)), text), WHEN));
             case WITHDRAW -> marks.corrections().isEmpty() ? null : new RemoveCorrection(
                     marks.corrections().get(step.pick() % marks.corrections().size()).id(), WHEN);
+            case BOARD -> new ChangeBoard(List.of(KeptBoardChange.of(
+                    step.pick() % 4 == 0 ? Board.KNOWN_GOOD : Board.THIS, boardChange(step.pick()),
+                    step.pick() % 2 == 0, text, WHEN)));
+            case PUT_BACK -> marks.board().stream().filter(KeptBoardChange::stands).findFirst()
+                    .<Change>map(k -> k.temporary() && step.pick() % 3 == 0 ? new KeepBoardChange(k.id(), WHEN)
+                            : new PutBack(k.id(), WHEN)).orElse(null);
             case DETAILS -> new SetDetails(marks.details().withComplaint(text), WHEN);
             case MOVE -> !marks.notes().isEmpty() ? new MoveCard(id(marks.notes(), step),
                     step.pick() % 3 == 0 ? null : new Offset(step.pick(), -step.pick()), WHEN) : null;
@@ -145,6 +157,19 @@ class JobModelTest {
                     : !marks.labels().isEmpty() ? new RemoveLabel(id(marks.labels(), step), WHEN)
                     : !marks.notes().isEmpty() ? new RemoveNote(id(marks.notes(), step), WHEN) : null;
             default -> throw new IllegalArgumentException(step.toString());
+        };
+    }
+
+    private static BoardChange boardChange(int pick) {
+        return switch (pick % 7) {
+            case 0 -> new BoardChange.Lift(new Place.OfPin("IC4", "" + pick));
+            case 1 -> new BoardChange.Remove("R" + pick);
+            case 2 -> new BoardChange.Fit("R" + pick, pick % 2 == 0 ? "4k7" : null,
+                    List.of(Place.parse("net:/RD"), Place.parse("1@10.5,20")));
+            case 3 -> new BoardChange.Replace("IC4", pick % 2 == 0 ? "74HCT32" : null);
+            case 4 -> new BoardChange.Link(Place.parse("IC4.2"), Place.parse("net:/RD"));
+            case 5 -> new BoardChange.Cut(Place.parse("1@3,4.25"));
+            default -> new BoardChange.Value("R" + pick, "3k3");
         };
     }
 

@@ -50,6 +50,8 @@ public final class JobJson {
         out.writeNumberField("nets", state.netlist() == null ? 0 : state.netlist().nets().size());
         marks(out, state);
         CorrectionJson.list(out, state);
+        BoardJson.list(out, "board_changes", state.boards().kept());
+        BoardJson.list(out, "open_changes", state.boards().open());
         log(out, state);
         out.writeStringField("undo", state.undoName());
         out.writeStringField("redo", state.redoName());

@@ -51,6 +51,10 @@ public final class JobText {
         marks(out, "Notes", state.notes(), n -> at(n) + "  " + n.text().replaceAll("\\s*\\R\\s*", " / "));
         marks(out, "Readings", state.readings(), JobText::reading);
         marks(out, "Corrections", CorrectionText.lines(state), l -> l);
+        marks(out, "On the board", state.boards().standing(), BoardText::line);
+        if (!state.boards().open().isEmpty()) {
+            BoardText.open(out, state.boards().open());
+        }
         marks(out, "Log", state.log(), e -> WHEN.format(e.when()) + "  " + e.words() + status(e));
         head(out, "Undo", state.undoName() == null ? "" : state.undoName());
         head(out, "Redo", state.redoName() == null ? "" : state.redoName());

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** Small forms of text. */
-final class Words {
+public final class Words {
 
     private static final int WIDTH = 100;
 
@@ -15,7 +15,7 @@ final class Words {
     }
 
     /** {@code 1 sheet}, {@code 2 sheets}. */
-    static String count(int n, String thing) {
+    public static String count(int n, String thing) {
         return n + " " + thing + (n == 1 ? "" : "s");
     }
 

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 
+import org.probeleaf.job.Boards;
 import org.probeleaf.job.Job;
 import org.probeleaf.job.JobState;
 import org.probeleaf.recognition.Progress;
@@ -55,7 +56,8 @@ public final class DrawingSource {
     private static Netlist ofJob(Path path) throws IOException {
         try (Job job = Job.openToRead(path)) {
             JobState state = job.state();
-            Netlist netlist = state.netlist() != null ? state.netlist() : job.recognise(Progress.NONE);
+            Netlist netlist = state.onBench() != null ? state.onBench()
+                    : Boards.of(job.recognise(Progress.NONE), state.boards().kept()).thisBoard().netlist();
             return Labels.applied(netlist, state.labels());
         }
     }

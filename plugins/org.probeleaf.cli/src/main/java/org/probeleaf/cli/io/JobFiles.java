@@ -5,6 +5,7 @@ package org.probeleaf.cli.io;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -13,6 +14,7 @@ import org.probeleaf.handover.MarkedSheetOptions;
 import org.probeleaf.job.Job;
 import org.probeleaf.job.mark.Anchor;
 import org.probeleaf.recognition.Progress;
+import org.probeleaf.schematic.board.BoardChange;
 import org.probeleaf.schematic.netlist.Netlist;
 import org.probeleaf.schematic.partbook.PartBook;
 import org.probeleaf.schematic.place.Place;
@@ -49,6 +51,39 @@ public final class JobFiles {
     /** Writes the job's marked-up sheets, with its technician as author, and names them. */
     public static List<Path> handOver(Job job, Path folder, Instant when) throws IOException {
         return MarkedSheet.write(job, MarkedSheetOptions.of(job.state().details().technician(), when), folder);
+    }
+
+    /**
+     * A change of the board as the job can keep it: where it names a net by a name of the technician's own, the spot
+     * of that label stands for it.
+     *
+     * @throws Problem where the job's sheets have no such place
+     */
+    public static BoardChange named(Job job, BoardChange change, Path file, Console console) throws IOException {
+        if (change instanceof BoardChange.Link c) {
+            return new BoardChange.Link(named(job, c.from(), file, console), named(job, c.to(), file, console));
+        }
+        if (change instanceof BoardChange.Cut c) {
+            return new BoardChange.Cut(named(job, c.at(), file, console));
+        }
+        if (change instanceof BoardChange.Fit c) {
+            List<Place> at = new ArrayList<>();
+            for (Place place : c.at()) {
+                at.add(named(job, place, file, console));
+            }
+            return new BoardChange.Fit(c.ref(), c.value(), at);
+        }
+        return change;
+    }
+
+    private static Place named(Job job, Place place, Path file, Console console) throws IOException {
+        boolean own = place instanceof Place.OfNet net && job.state().labels().stream()
+                .anyMatch(l -> l.text().equalsIgnoreCase(net.net()));
+        if (!own || Anchor.of(place, netlist(job, console)).isPresent()) {
+            return place;
+        }
+        Anchor anchor = anchor(job, place, file, console);
+        return new Place.OnPage(anchor.page(), anchor.at().x(), anchor.at().y());
     }
 
     /**

@@ -6,13 +6,17 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.stream.Collectors;
 
+import org.probeleaf.cli.answer.BoardJson;
+import org.probeleaf.cli.answer.Words;
 import org.probeleaf.cli.io.Console;
 import org.probeleaf.cli.io.ExitCode;
 import org.probeleaf.cli.io.JobFiles;
 import org.probeleaf.cli.io.JsonTarget;
 import org.probeleaf.cli.io.Problem;
 import org.probeleaf.job.Job;
+import org.probeleaf.job.mark.KeptBoardChange;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -33,6 +37,9 @@ public final class HandoverCommand extends Verb {
     @Option(names = "--sheet-only", description = "Write the marked-up sheets and nothing else.")
     private boolean sheetOnly;
 
+    @Option(names = "--accept-open", description = {"Hand over although something done for now has not been put back."})
+    private boolean acceptOpen;
+
     @Option(names = "--json", paramLabel = "FILE", description = "Write the answer as JSON (- for standard output).")
     private String json;
 
@@ -46,9 +53,23 @@ public final class HandoverCommand extends Verb {
             throw Problem.usage("this version writes the marked-up sheets but no report yet; add --sheet-only");
         }
         List<Path> files;
+        List<KeptBoardChange> open;
         try (Job job = Job.openToRead(file)) {
+            open = job.state().boards().open();
+            if (!open.isEmpty() && !acceptOpen) {
+                answer(List.of(), open);
+                throw Problem.other(file + ": " + Words.count(open.size(), "thing") + " done for now "
+                        + (open.size() == 1 ? "is" : "are") + " still to be put back (" + open.stream()
+                        .map(KeptBoardChange::words).collect(Collectors.joining(", ")) + "); note it with probeleaf"
+                        + " putback, or hand over with --accept-open", null);
+            }
             files = JobFiles.handOver(job, out, Instant.now());
         }
+        answer(files, open);
+        return ExitCode.DONE;
+    }
+
+    private void answer(List<Path> files, List<KeptBoardChange> open) throws IOException {
         if (json != null) {
             JsonTarget.object(console(), json, answer -> {
                 answer.writeArrayFieldStart("files");
@@ -56,12 +77,10 @@ public final class HandoverCommand extends Verb {
                     answer.writeString(written.toString());
                 }
                 answer.writeEndArray();
-                answer.writeArrayFieldStart("open_changes");
-                answer.writeEndArray();
+                BoardJson.list(answer, "open_changes", open);
             });
         } else {
             files.forEach(written -> say("Wrote " + written + "."));
         }
-        return ExitCode.DONE;
     }
 }

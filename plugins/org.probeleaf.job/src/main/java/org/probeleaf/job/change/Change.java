@@ -11,7 +11,8 @@ import org.probeleaf.job.mark.Marks;
  * job's state is its changes replayed.
  */
 public sealed interface Change permits SetDetails, AddLabel, EditLabel, RemoveLabel, AddNote, EditNote, RemoveNote,
-        AddReading, RemoveReading, MoveCard, AddCorrection, RemoveCorrection {
+        AddReading, RemoveReading, MoveCard, AddCorrection, RemoveCorrection,
+        ChangeBoard, PutBack, KeepBoardChange {
 
     /** When the person made it. */
     Instant when();

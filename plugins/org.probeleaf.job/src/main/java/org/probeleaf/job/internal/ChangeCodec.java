@@ -12,9 +12,12 @@ import org.probeleaf.job.change.AddLabel;
 import org.probeleaf.job.change.AddNote;
 import org.probeleaf.job.change.AddReading;
 import org.probeleaf.job.change.Change;
+import org.probeleaf.job.change.ChangeBoard;
 import org.probeleaf.job.change.EditLabel;
 import org.probeleaf.job.change.EditNote;
+import org.probeleaf.job.change.KeepBoardChange;
 import org.probeleaf.job.change.MoveCard;
+import org.probeleaf.job.change.PutBack;
 import org.probeleaf.job.change.RemoveCorrection;
 import org.probeleaf.job.change.RemoveLabel;
 import org.probeleaf.job.change.RemoveNote;
@@ -64,6 +67,11 @@ final class ChangeCodec {
                 b -> new AddCorrection(CorrectionCodec.read(b))));
         register(new Kind<>("remove-correction", RemoveCorrection.class, c -> edit(c.id(), c),
                 b -> new RemoveCorrection(b.text("id"), b.instant("when"))));
+        register(new Kind<>("change-board", ChangeBoard.class, BoardCodec::body, BoardCodec::read));
+        register(new Kind<>("put-back", PutBack.class, c -> edit(c.id(), c),
+                b -> new PutBack(b.text("id"), b.instant("when"))));
+        register(new Kind<>("keep-board-change", KeepBoardChange.class, c -> edit(c.id(), c),
+                b -> new KeepBoardChange(b.text("id"), b.instant("when"))));
     }
 
     private ChangeCodec() {

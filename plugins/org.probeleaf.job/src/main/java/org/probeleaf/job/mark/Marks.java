@@ -18,52 +18,76 @@ import org.probeleaf.job.details.JobDetails;
  * @param notes       notes
  * @param readings    readings
  * @param corrections corrections of the reading of the sheets
+ * @param board       what was done to boards, also what has been put back since
  */
 public record Marks(JobDetails details, List<LabelMark> labels, List<NoteMark> notes, List<ReadingMark> readings,
-        List<KeptCorrection> corrections) {
+        List<KeptCorrection> corrections, List<KeptBoardChange> board) {
 
     public Marks {
         labels = List.copyOf(labels);
         notes = List.copyOf(notes);
         readings = List.copyOf(readings);
         corrections = List.copyOf(corrections);
+        board = List.copyOf(board);
     }
 
     /** No marks under the given head. */
     public static Marks of(JobDetails details) {
-        return new Marks(details, List.of(), List.of(), List.of(), List.of());
+        return new Marks(details, List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     /** The same marks with the head replaced. */
     public Marks withDetails(JobDetails other) {
-        return new Marks(other, labels, notes, readings, corrections);
+        return new Marks(other, labels, notes, readings, corrections, board);
     }
 
     /** The same marks with the labels replaced. */
     public Marks withLabels(List<LabelMark> other) {
-        return new Marks(details, other, notes, readings, corrections);
+        return new Marks(details, other, notes, readings, corrections, board);
     }
 
     /** The same marks with the notes replaced. */
     public Marks withNotes(List<NoteMark> other) {
-        return new Marks(details, labels, other, readings, corrections);
+        return new Marks(details, labels, other, readings, corrections, board);
     }
 
     /** The same marks with the readings replaced. */
     public Marks withReadings(List<ReadingMark> other) {
-        return new Marks(details, labels, notes, other, corrections);
+        return new Marks(details, labels, notes, other, corrections, board);
     }
 
     /** The same marks with the corrections replaced. */
     public Marks withCorrections(List<KeptCorrection> other) {
-        return new Marks(details, labels, notes, readings, other);
+        return new Marks(details, labels, notes, readings, other, board);
+    }
+
+    /** The same marks with what was done to boards replaced. */
+    public Marks withBoard(List<KeptBoardChange> other) {
+        return new Marks(details, labels, notes, readings, corrections, other);
+    }
+
+    /**
+     * The same marks with one thing done to a board replaced.
+     *
+     * @throws IllegalArgumentException where there is none with that id
+     */
+    public Marks withBoardChange(String id, UnaryOperator<KeptBoardChange> by) {
+        if (boardChange(id).isEmpty()) {
+            throw new IllegalArgumentException("there is no such change of the board (any more): " + id);
+        }
+        return withBoard(board.stream().map(k -> k.id().equals(id) ? by.apply(k) : k).toList());
+    }
+
+    /** What was done to a board, by its id. */
+    public Optional<KeptBoardChange> boardChange(String id) {
+        return board.stream().filter(k -> k.id().equals(id)).findFirst();
     }
 
     /** These marks with the card of one of them elsewhere; without that mark, the same. */
     public Marks withCardMoved(String id, Offset card) {
         return new Marks(details, labels.stream().map(m -> m.id().equals(id) ? m.withCard(card) : m).toList(),
                 notes.stream().map(m -> m.id().equals(id) ? m.withCard(card) : m).toList(),
-                readings.stream().map(m -> m.id().equals(id) ? m.withCard(card) : m).toList(), corrections);
+                readings.stream().map(m -> m.id().equals(id) ? m.withCard(card) : m).toList(), corrections, board);
     }
 
     /** The mark of whatever kind with the given id. */

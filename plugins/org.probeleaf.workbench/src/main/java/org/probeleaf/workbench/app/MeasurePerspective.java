@@ -15,6 +15,7 @@ public final class MeasurePerspective implements IPerspectiveFactory {
         IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.70f, editor);
         right.addView(Views.LOG);
         IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.6f, "right");
+        below.addView(Views.ROUND);
         below.addView(Views.WHERE);
     }
 }

@@ -6,7 +6,7 @@ import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 
-/** The stage of tracing: the sheet and where the selected net goes. */
+/** The stage of tracing: the sheet, where the selected net goes, what is suspect, what was done to the board. */
 public final class TracePerspective implements IPerspectiveFactory {
 
     @Override
@@ -16,10 +16,12 @@ public final class TracePerspective implements IPerspectiveFactory {
         left.addView(Views.SHEETS);
         IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.70f, editor);
         right.addView(Views.WHERE);
+        right.addView(Views.ROUND);
         right.addView(Views.PARTS);
-        right.addView(Views.DOUBTS);
         IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.64f, "right");
+        below.addView(Views.PUTBACK);
+        below.addView(Views.BOARD);
+        below.addView(Views.BOARDS);
         below.addView(Views.LOG);
-        below.addView(Views.CORRECTIONS);
     }
 }

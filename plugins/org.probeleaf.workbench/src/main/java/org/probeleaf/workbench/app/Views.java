@@ -12,6 +12,10 @@ final class Views {
     static final String PARTS = "org.probeleaf.workbench.view.parts";
     static final String CORRECTIONS = "org.probeleaf.workbench.view.corrections";
     static final String DOUBTS = "org.probeleaf.workbench.view.doubts";
+    static final String BOARD = "org.probeleaf.workbench.view.board";
+    static final String PUTBACK = "org.probeleaf.workbench.view.putback";
+    static final String BOARDS = "org.probeleaf.workbench.view.boards";
+    static final String ROUND = "org.probeleaf.workbench.view.round";
 
     private Views() {
     }

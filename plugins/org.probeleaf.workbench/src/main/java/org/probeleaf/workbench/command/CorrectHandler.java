@@ -23,7 +23,9 @@ public final class CorrectHandler extends AbstractHandler implements IExecutable
     public Object execute(ExecutionEvent event) {
         SheetEditor editor = SheetHandler.front();
         if (editor != null) {
-            editor.correcting().start(task, null);
+            // What was done to the board mostly is at what is selected; a correction is pointed at with care.
+            editor.correcting().start(task, task.onBoard() ? editor.correcting().fitting(task,
+                    editor.session().selection().orElse(null)) : null);
         }
         return null;
     }

@@ -7,16 +7,17 @@ import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.swt.widgets.Display;
-import org.probeleaf.recognition.correction.Correction;
-import org.probeleaf.recognition.correction.Outcome;
+import org.probeleaf.job.mark.Board;
 import org.probeleaf.workbench.correction.Task.Aim;
+import org.probeleaf.workbench.session.Deed;
 import org.probeleaf.workbench.session.Facts;
 import org.probeleaf.workbench.session.Selection;
 import org.probeleaf.workbench.session.SheetSession;
 import org.probeleaf.workbench.session.Trial;
 
 /**
- * Leads through a correction on one sheet: takes what is pointed at, shows what would come of it, hands it to the job.
+ * Leads through a correction of a sheet, or a change of the board: takes what is pointed at, shows what would come of
+ * it, hands it to the job.
  * Used on the display thread.
  */
 public final class Correcting {
@@ -34,6 +35,8 @@ public final class Correcting {
     private Trial trial;
     private String word = "";
     private boolean typed;
+    private boolean forNow;
+    private Board board = Board.THIS;
     private int asked;
 
     public Correcting(SheetSession session, Display display) {
@@ -67,6 +70,8 @@ public final class Correcting {
         clear();
         task = next;
         texts = next.fields().stream().map(f -> "").toList();
+        forNow = next.temporary();
+        board = Board.THIS;
         tell();
         if (first != null) {
             pick(first);
@@ -135,8 +140,7 @@ public final class Correcting {
 
     /** Whether what would come of it is no correction, or what was pointed at does not fit. */
     boolean warns() {
-        return !word.isEmpty() || trial != null && (!trial.outcome().holds()
-                || trial.outcome().state() == Outcome.State.ALREADY);
+        return !word.isEmpty() || trial != null && !trial.works();
     }
 
     /** Whether what was pointed at last is not what the task asks for; the strip says so. */
@@ -168,6 +172,11 @@ public final class Correcting {
             tell();
             tryOut(List.copyOf(picks));
         }
+    }
+
+    /** A place as far as a task can begin with it, or null. */
+    public Selection fitting(Task next, Selection at) {
+        return at == null ? null : fitting(next.steps().get(0).aim(), at);
     }
 
     /** What is pointed at as far as it fits, or null. */
@@ -216,6 +225,21 @@ public final class Correcting {
         tryOut(List.copyOf(picks));
     }
 
+    /** Whether what is done to the board is to be put back. */
+    boolean forNow() {
+        return forNow;
+    }
+
+    void setForNow(boolean now) {
+        forNow = now;
+    }
+
+    /** Which board it is done to; nothing is done to a known-good one for now only. */
+    void setBoard(Board which) {
+        board = which;
+        forNow = which == Board.THIS && task != null && task.temporary();
+    }
+
     /** What stands in the fields at first. */
     List<String> texts() {
         return texts;
@@ -227,7 +251,7 @@ public final class Correcting {
         }
         int mine = ++asked;
         try {
-            session.tryOut(task.make(all, texts), t -> {
+            session.tryOut(task.make(all, texts, board, forNow), t -> {
                 if (mine == asked) {
                     trial = t;
                     tell();
@@ -245,11 +269,11 @@ public final class Correcting {
             return;
         }
         try {
-            Correction correction = task.make(List.copyOf(picks), texts);
+            Deed deed = task.make(List.copyOf(picks), texts, board, forNow);
             Selection first = picks.get(0);
             clear();
             session.select(session.facts().map(f -> f.at(first.page(), first.at(), 3)).orElse(null));
-            session.correct(correction);
+            session.perform(deed);
             tell();
         } catch (IllegalArgumentException e) {
             word = e.getMessage();

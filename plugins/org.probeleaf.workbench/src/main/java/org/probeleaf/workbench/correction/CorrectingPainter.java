@@ -15,6 +15,7 @@ import org.probeleaf.workbench.geometry.PageFrame;
 import org.probeleaf.workbench.look.Look;
 import org.probeleaf.workbench.look.Palette;
 import org.probeleaf.workbench.session.Selection;
+import org.probeleaf.workbench.session.Trial;
 
 /** Paints what is being corrected: places pointed at, the rectangle being drawn, the nets that would come of it. */
 public final class CorrectingPainter {
@@ -44,7 +45,7 @@ public final class CorrectingPainter {
 
     /** What lies under the ink. */
     public void under(GC gc, PageFrame frame) {
-        correcting.trial().filter(t -> t.outcome().holds()).ifPresent(t -> {
+        correcting.trial().filter(Trial::holds).ifPresent(t -> {
             for (int i = 0; i < Math.min(t.changed().size(), COLOURS.size()); i++) {
                 band(gc, frame, t.changed().get(i), i);
             }

@@ -14,6 +14,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
+import org.probeleaf.job.mark.Board;
 import org.probeleaf.workbench.look.Look;
 import org.probeleaf.workbench.look.Palette;
 
@@ -122,28 +123,63 @@ public final class CorrectingStrip {
     }
 
     private void make(Task task) {
-        strip.setLayout(row(5, 12, 6));
+        strip.setLayout(row(task.onBoard() ? 7 : 5, 12, 6));
         new Label(strip, SWT.NONE).setImage(look.icon(task.icon()));
         Label title = label(strip, task.title());
         title.setFont(look.font(0, true));
         prompt = label(strip, correcting.prompt());
         word = label(strip, "");
         word.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-        button(strip, "Cancel", correcting::cancel).setToolTipText("Correct nothing (Esc)");
+        if (task.onBoard()) {
+            choices();
+        }
+        button(strip, "Cancel", correcting::cancel).setToolTipText(task.onBoard() ? "Do nothing (Esc)"
+                : "Correct nothing (Esc)");
         if (typing) {
             makeFields(task);
         }
     }
 
+    /** Whether it is done for now, and to which board. */
+    private void choices() {
+        Button now = check("For now", "It goes on the put-back list, and hand-over asks for it");
+        Button good = check("On a known-good board", "It is so on a board that works, not on the one on the bench");
+        now.setSelection(correcting.forNow());
+        now.addListener(SWT.Selection, e -> {
+            correcting.setForNow(now.getSelection());
+            backToSheet();
+        });
+        good.addListener(SWT.Selection, e -> {
+            correcting.setBoard(good.getSelection() ? Board.KNOWN_GOOD : Board.THIS);
+            now.setSelection(correcting.forNow());
+            now.setEnabled(!good.getSelection());
+            backToSheet();
+        });
+    }
+
+    private Button check(String text, String tip) {
+        Button check = new Button(strip, SWT.CHECK);
+        check.setText(text);
+        check.setToolTipText(tip);
+        check.setForeground(look.colour(Palette.TEXT));
+        return check;
+    }
+
+    private void backToSheet() {
+        if (!typing) {
+            sheet.forceFocus();
+        }
+    }
+
     private void makeFields(Task task) {
         Composite line = new Composite(strip, SWT.NONE);
-        line.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, 5, 1));
+        line.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, task.onBoard() ? 7 : 5, 1));
         line.setLayout(row(2 * task.fields().size() + 1, 0, 0));
         for (int i = 0; i < task.fields().size(); i++) {
             label(line, task.fields().get(i).title());
             fields.add(field(line, correcting.texts().get(i)));
         }
-        button(line, "Correct", this::enter);
+        button(line, task.onBoard() ? "Note it" : "Correct", this::enter);
     }
 
     private static GridLayout row(int columns, int marginWidth, int marginHeight) {

@@ -6,17 +6,20 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 
+import org.probeleaf.job.mark.Board;
 import org.probeleaf.recognition.correction.Correction;
 import org.probeleaf.recognition.correction.Spot;
+import org.probeleaf.schematic.board.BoardChange;
 import org.probeleaf.schematic.geometry.Box;
 import org.probeleaf.schematic.geometry.Point;
 import org.probeleaf.schematic.netlist.Part;
 import org.probeleaf.schematic.netlist.PartUnit;
 import org.probeleaf.schematic.netlist.Pin;
 import org.probeleaf.schematic.place.Place;
+import org.probeleaf.workbench.session.Deed;
 import org.probeleaf.workbench.session.Selection;
 
-/** The kinds of corrections that are made on the sheet. */
+/** What is done on the sheet by pointing: corrections of the reading, and what was done to the board. */
 public enum Task {
     /** Two places are on one net. */
     JOIN("Join", "join", List.of(new Step("Click a wire or a pin.", Aim.NET),
@@ -76,7 +79,34 @@ public enum Task {
             (p, t) -> new Correction.Ignore(p.get(0).page(), box(p))),
     /** What was doubted is right. */
     CONFIRM("Right as read", "confirm", List.of(new Step("Click the place that was doubted.", Aim.SPOT)), List.of(),
-            (p, t) -> new Correction.Confirm(bare(p.get(0))));
+            (p, t) -> new Correction.Confirm(bare(p.get(0)))),
+    /** A pin is off its pad. */
+    LIFT("Lift a pin", "lift", true, List.of(new Step("Click the pin that is lifted.", Aim.PIN)), List.of(),
+            (p, t) -> new BoardChange.Lift(BoardPlaces.pin(p.get(0)))),
+    /** A part is out. */
+    TAKE_OUT("Take a part out", "take-out", true, List.of(new Step("Click the body of the part that is out.",
+            Aim.PART)), List.of(), (p, t) -> new BoardChange.Remove(BoardPlaces.ref(p.get(0)))),
+    /** A wire joins two places. */
+    LINK("Link", "link", true, List.of(new Step("Click the wire or the pin where the link begins.", Aim.NET),
+            new Step("Click the wire or the pin where it ends.", Aim.NET)), List.of(),
+            (p, t) -> new BoardChange.Link(BoardPlaces.place(p.get(0)), BoardPlaces.place(p.get(1)))),
+    /** A track is cut. */
+    CUT("Cut a track", "cut", true, List.of(new Step("Click the wire where its track is cut, or a pin to cut it off.",
+            Aim.NET)), List.of(), (p, t) -> new BoardChange.Cut(BoardPlaces.place(p.get(0)))),
+    /** Another specimen is in. */
+    REPLACE("Replace a part", "replace", false, List.of(new Step("Click the body of the part that was replaced.",
+            Aim.PART)), List.of(new Field("By", s -> s.part().value())),
+            (p, t) -> new BoardChange.Replace(BoardPlaces.ref(p.get(0)), none(t.get(0)))),
+    /** The part on the board has another value. */
+    OTHER_VALUE("Other value", "other-value", false, List.of(new Step("Click the body of the part.", Aim.PART)),
+            List.of(new Field("Value on the board", s -> s.part().value())),
+            (p, t) -> new BoardChange.Value(BoardPlaces.ref(p.get(0)), BoardPlaces.said(t.get(0)))),
+    /** A part is in that the drawing does not have. */
+    FIT("Fit a part", "fit", false, List.of(new Step("Click the wire or the pin where one end goes.", Aim.NET),
+            new Step("Click where the other end goes.", Aim.NET)),
+            List.of(new Field("Designator", s -> ""), new Field("Value", s -> "")),
+            (p, t) -> new BoardChange.Fit(BoardPlaces.designator(t.get(0)), none(t.get(1)),
+                    p.stream().map(BoardPlaces::place).toList()));
 
     /** What is to be pointed at. */
     public enum Aim {
@@ -123,24 +153,52 @@ public enum Task {
         }
     }
 
-    /** Makes a correction of places and texts. */
+    /** Makes something of places and texts. */
     @FunctionalInterface
-    private interface Maker {
-        Correction make(List<Selection> picks, List<String> texts);
+    private interface Maker<T> {
+        T make(List<Selection> picks, List<String> texts);
     }
 
     private final String title;
     private final String icon;
     private final List<Step> steps;
     private final List<Field> fields;
-    private final Maker maker;
+    private final boolean onBoard;
+    private final boolean temporary;
+    private final Maker<Correction> correction;
+    private final Maker<BoardChange> change;
 
-    Task(String title, String icon, List<Step> steps, List<Field> fields, Maker maker) {
+    /** A correction of the reading. */
+    Task(String title, String icon, List<Step> steps, List<Field> fields, Maker<Correction> correction) {
+        this(title, icon, steps, fields, false, correction, null);
+    }
+
+    /** Something done to the board; {@code temporary} says whether it is mostly done for now only. */
+    Task(String title, String icon, boolean temporary, List<Step> steps, List<Field> fields,
+            Maker<BoardChange> change) {
+        this(title, icon, steps, fields, temporary, null, change);
+    }
+
+    Task(String title, String icon, List<Step> steps, List<Field> fields, boolean temporary,
+            Maker<Correction> correction, Maker<BoardChange> change) {
         this.title = title;
         this.icon = icon;
         this.steps = steps;
         this.fields = fields;
-        this.maker = maker;
+        this.onBoard = change != null;
+        this.temporary = temporary;
+        this.correction = correction;
+        this.change = change;
+    }
+
+    /** Whether it is done to the board, and is no correction of the reading. */
+    public boolean onBoard() {
+        return onBoard;
+    }
+
+    /** Whether what is done to the board is mostly done for now only. */
+    boolean temporary() {
+        return temporary;
     }
 
     /** What it is called. */
@@ -163,12 +221,15 @@ public enum Task {
     }
 
     /**
-     * The correction.
+     * What is done.
      *
+     * @param board  which board something is done to; a correction has none to do with it
+     * @param forNow whether what is done to the board is to be put back
      * @throws IllegalArgumentException with one sentence for a person where something is missing
      */
-    Correction make(List<Selection> picks, List<String> texts) {
-        return maker.make(picks, texts);
+    Deed make(List<Selection> picks, List<String> texts, Board board, boolean forNow) {
+        return onBoard ? new Deed.OnBoard(board, change.make(picks, texts), forNow)
+                : new Deed.OnReading(correction.make(picks, texts));
     }
 
     private static Spot spot(Selection s) {

@@ -2,6 +2,7 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.workbench.session;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,7 @@ import org.probeleaf.trace.NetLocator;
 import org.probeleaf.trace.NetLocator.PinHit;
 import org.probeleaf.trace.SignalGraph;
 import org.probeleaf.trace.TracedPin;
+import org.probeleaf.trace.board.BoardState;
 
 /**
  * What is known of the job at one moment, ready to be asked from the display thread. Immutable.
@@ -41,12 +43,13 @@ public record Facts(JobState state, SignalGraph graph, NetLocator locator, Map<S
 
     /** The facts after a change; the graph is kept where the netlist is the same. */
     static Facts of(JobState state, Facts before) {
-        if (state.netlist() == null) {
+        Netlist board = state.onBench();
+        if (board == null) {
             return new Facts(state, null, null, Map.of());
         }
-        boolean same = before != null && before.state.netlist() == state.netlist() && before.graph != null;
-        SignalGraph graph = same ? before.graph : SignalGraph.of(state.netlist(), PartBook.standard());
-        NetLocator locator = same ? before.locator : NetLocator.of(state.netlist());
+        boolean same = before != null && before.state.onBench() == board && before.graph != null;
+        SignalGraph graph = same ? before.graph : SignalGraph.of(board, PartBook.standard());
+        NetLocator locator = same ? before.locator : NetLocator.of(board);
         Map<String, String> names = new HashMap<>();
         for (LabelMark label : state.labels()) {
             locator.netAt(label.page(), label.at(), LABEL_REACH).ifPresent(n -> names.put(n.id(), label.text()));
@@ -59,8 +62,14 @@ public record Facts(JobState state, SignalGraph graph, NetLocator locator, Map<S
         return graph != null;
     }
 
+    /** What is connected on the board on the bench, or null before recognition. */
     public Netlist netlist() {
-        return state.netlist();
+        return state.onBench();
+    }
+
+    /** The board on the bench, or null before recognition. */
+    public BoardState board() {
+        return state.boards().thisBoard();
     }
 
     /** What to call a net: the technician's name for it, else the sheet's, else its id. */
@@ -106,11 +115,16 @@ public record Facts(JobState state, SignalGraph graph, NetLocator locator, Map<S
         return net.name() != null ? new Place.OfNet(net.name()) : new Place.OnPage(page, at.x(), at.y());
     }
 
-    /** The part whose body is at a spot, the smallest where they nest. */
+    /** The part whose body is at a spot, the smallest where they nest; also one of the drawing that is out. */
     public Optional<Part> partAt(int page, Point at) {
         Part best = null;
         double least = Double.MAX_VALUE;
-        for (Part part : netlist() == null ? List.<Part>of() : netlist().parts()) {
+        List<Part> all = new ArrayList<>();
+        if (netlist() != null) {
+            all.addAll(netlist().parts());
+            all.addAll(board().removed());
+        }
+        for (Part part : all) {
             for (PartUnit unit : part.units()) {
                 Box box = unit.box().grow(1.5);
                 double area = box.width() * box.height();

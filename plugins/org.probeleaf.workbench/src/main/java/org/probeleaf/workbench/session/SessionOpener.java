@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 
 import org.probeleaf.drawing.SheetException;
 import org.probeleaf.drawing.SheetFile;
+import org.probeleaf.job.Boards;
 import org.probeleaf.job.Job;
 import org.probeleaf.job.JobException;
 import org.probeleaf.job.JobException.Problem;
@@ -85,8 +86,9 @@ final class SessionOpener {
 
     /** The state with another netlist; for a job that cannot be written. */
     static JobState with(JobState s, Netlist netlist) {
-        return new JobState(s.details(), s.sheets(), SheetReading.of(netlist, s.sheetReading().corrections()),
-                s.labels(), s.notes(), s.readings(), s.log(), s.undoName(), s.redoName(), s.revision());
+        SheetReading reading = SheetReading.of(netlist, s.sheetReading().corrections());
+        return new JobState(s.details(), s.sheets(), reading, s.labels(), s.notes(), s.readings(),
+                Boards.of(reading.netlist(), s.boards().kept()), s.log(), s.undoName(), s.redoName(), s.revision());
     }
 
     /** An exception as what the person can do about it. */

@@ -16,10 +16,10 @@ import java.util.function.Consumer;
 import org.eclipse.swt.widgets.Display;
 import org.probeleaf.job.Job;
 import org.probeleaf.job.JobException;
-import org.probeleaf.job.SheetReading;
+import org.probeleaf.job.JobState;
 import org.probeleaf.job.change.Change;
+import org.probeleaf.job.mark.KeptBoardChange;
 import org.probeleaf.recognition.Progress;
-import org.probeleaf.recognition.correction.Correction;
 import org.probeleaf.schematic.geometry.Box;
 import org.probeleaf.schematic.netlist.Net;
 import org.probeleaf.schematic.netlist.Netlist;
@@ -258,21 +258,28 @@ public final class SheetSession {
         onJob(j -> j.apply(change));
     }
 
-    /** Corrects the reading of the sheets; it shows when it is safe on disk. What cannot be done is told as trouble. */
-    public void correct(Correction correction) {
-        onJob(j -> j.correct(correction, Instant.now()));
+    /** Does something; it shows when it is safe on disk. What cannot be done is told as trouble. */
+    public void perform(Deed deed) {
+        if (deed instanceof Deed.OnReading reading) {
+            onJob(j -> j.correct(reading.correction(), Instant.now()));
+        } else if (deed instanceof Deed.OnBoard board) {
+            onJob(j -> j.changeBoard(List.of(KeptBoardChange.of(board.board(), board.change(), board.temporary(), "",
+                    Instant.now()))));
+        }
     }
 
     /**
-     * Finds out in the background what a correction would do.
+     * Finds out in the background what something would do.
      *
      * @param then told on the display thread; not at all before the sheets are recognised
      */
-    public void tryOut(Correction correction, Consumer<Trial> then) {
-        SheetReading now = facts == null ? null : facts.state().sheetReading();
-        if (now != null && now.recognised() != null && !closed) {
+    public void tryOut(Deed deed, Consumer<Trial> then) {
+        JobState now = facts == null ? null : facts.state();
+        if (now != null && now.netlist() != null && !closed) {
             worker.execute(() -> {
-                Trial trial = Trial.of(now, correction);
+                Trial trial = deed instanceof Deed.OnReading reading
+                        ? Trial.of(now.sheetReading(), reading.correction())
+                        : Trial.of(now.boards(), (Deed.OnBoard) deed);
                 post(() -> then.accept(trial));
             });
         }

@@ -20,7 +20,7 @@ import org.probeleaf.workbench.session.Facts;
 import org.probeleaf.workbench.session.Selection;
 import org.probeleaf.workbench.session.SheetSession;
 
-/** The menu at a place of the sheet: what can be corrected there. */
+/** The menu at a place of the sheet: what can be corrected there, and what can be done to the board. */
 final class SheetMenu {
 
     private static final double REACH = 5;
@@ -82,6 +82,7 @@ final class SheetMenu {
             item("Name as drawn\u2026", Task.NAME, place);
         }
         boolean onPart = place.part() != null || facts.partAt(place.page(), place.at()).isPresent();
+        board(place, onPart);
         if (onPart) {
             line();
             item("Letter the part\u2026", Task.EDIT_PART, place);
@@ -92,6 +93,24 @@ final class SheetMenu {
         item("Add a pin here\u2026", Task.ADD_PIN, place);
         item("Add a part\u2026", Task.ADD_PART, null);
         item("Ignore a region\u2026", Task.IGNORE, null);
+    }
+
+    /** What can be done to the board here. */
+    private void board(Selection place, boolean onPart) {
+        line();
+        if (place.pin() != null) {
+            item("Lift " + place.part().ref() + "." + place.pin().label(), Task.LIFT, place);
+        }
+        if (onPart) {
+            item("Take the part out", Task.TAKE_OUT, place);
+            item("Replace the part\u2026", Task.REPLACE, place);
+            item("Other value on the board\u2026", Task.OTHER_VALUE, place);
+        }
+        if (place.net() != null || place.pin() != null) {
+            item("Link from here to\u2026", Task.LINK, place);
+            item("Cut the track here", Task.CUT, place);
+            item("Fit a part from here to\u2026", Task.FIT, place);
+        }
     }
 
     private void pin(Selection place) {

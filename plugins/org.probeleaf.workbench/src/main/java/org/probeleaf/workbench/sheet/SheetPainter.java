@@ -35,6 +35,7 @@ final class SheetPainter {
     private final CardLayer cards;
     private final EdgeTabs tabs;
     private final CorrectingPainter correcting;
+    private final BoardPainter board;
 
     SheetPainter(SheetSession session, Correcting correcting, TileStore tiles, Look look, double device) {
         this.session = session;
@@ -44,6 +45,7 @@ final class SheetPainter {
         this.pages = new PagePainter(tiles, device);
         this.nets = new NetPainter(look);
         this.cards = new CardLayer(look);
+        this.board = new BoardPainter(look);
         this.tabs = new EdgeTabs(look, nets);
         this.correcting = new CorrectingPainter(look, correcting);
     }
@@ -129,6 +131,7 @@ final class SheetPainter {
     }
 
     private void over(GC gc, PageFrame frame, Facts facts) {
+        board.paint(gc, frame, facts.state().boards());
         session.selectedNet().ifPresent(net -> nets.pins(gc, frame, facts.pinsOn(net)));
         session.selection().filter(s -> s.page() == frame.page()).ifPresent(s -> focus(gc, frame.toScreen(s.at())));
         cards.paint(gc, frame, facts.state(), tiles.ink(frame.page()), session.selectedMark().orElse(null));

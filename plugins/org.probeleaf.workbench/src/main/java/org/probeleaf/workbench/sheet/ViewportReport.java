@@ -83,7 +83,7 @@ final class ViewportReport {
                 canvas.getDisplay().getFocusControl() instanceof Text,
                 session.trouble().map(t -> t.text().replace("\\", "\\\\").replace("\"", "\\\"")).orElse(""),
                 correcting.task().map(t -> t.name() + " " + correcting.picks().size()).orElse(""),
-                correcting.misses(), correcting.trial().map(t -> t.outcome().state().name()).orElse(""), canvas.getMenu().isVisible(), corner.x, corner.y, canvas.getSize().x, canvas.getSize().y, pages);
+                correcting.misses(), correcting.trial().map(t -> t.works() ? "DONE" : "NOT").orElse(""), canvas.getMenu().isVisible(), corner.x, corner.y, canvas.getSize().x, canvas.getSize().y, pages);
         try {
             Path next = file.resolveSibling(file.getFileName() + ".next");
             Files.writeString(next, json);

@@ -18,7 +18,6 @@ import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
 import org.probeleaf.job.JobState;
 import org.probeleaf.job.LogEntry;
-import org.probeleaf.job.expectation.Outcome;
 import org.probeleaf.job.mark.LabelMark;
 import org.probeleaf.job.mark.Mark;
 import org.probeleaf.job.mark.NoteMark;
@@ -96,12 +95,7 @@ public final class BenchLogView extends SessionView {
         if (!(row.mark() instanceof ReadingMark r) || r.verdict() == null) {
             return null;
         }
-        Outcome outcome = r.verdict().outcome();
-        return look.icon(switch (outcome) {
-            case GOOD -> "verdict-good";
-            case BAD -> "verdict-bad";
-            case UNSURE -> "verdict-unsure";
-        });
+        return look.icon(VerdictIcons.of(r.verdict().outcome()));
     }
 
     private void go(Row row) {

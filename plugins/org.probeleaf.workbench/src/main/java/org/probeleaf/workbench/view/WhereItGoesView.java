@@ -61,7 +61,7 @@ public final class WhereItGoesView extends SessionView {
         return n + " " + what + (n == 1 ? "" : "s");
     }
 
-    private static String icon(PinDirection direction) {
+    static String icon(PinDirection direction) {
         return switch (direction) {
             case OUT -> "pin-out";
             case IN -> "pin-in";
