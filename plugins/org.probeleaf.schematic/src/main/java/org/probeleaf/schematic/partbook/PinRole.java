@@ -8,6 +8,8 @@ public enum PinRole {
     OUT("out", PinDirection.OUT),
     /** An output that can let go of its net. */
     THREE_STATE("tri", PinDirection.OUT),
+    /** An output that only pulls down; something else pulls its net up. */
+    OPEN_COLLECTOR("oc", PinDirection.OUT),
     BIDIR("io", PinDirection.BIDIR),
     /** For an outside resistor or capacitor. */
     TIMING("timing", PinDirection.PASSIVE),
