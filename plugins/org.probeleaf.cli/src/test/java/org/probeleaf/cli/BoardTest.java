@@ -49,7 +49,7 @@ class BoardTest {
     void lift_forNow_isFollowedByTheTraceListedAndPutBack() throws IOException {
         assertTrue(pins("IC1.21").contains("ref=IC5"));
         String said = change("lift IC5.9 --temporary --note strobe").done().out();
-        assertTrue(said.contains("IC5.9 lifted, for now (strobe)."), said);
+        assertTrue(said.contains("IC5.9 is lifted off /RD, for now (strobe)."), said);
         assertTrue(said.contains("1 thing to be put back."), said);
         assertFalse(pins("IC1.21").contains("ref=IC5"));
         assertTrue(Shell.run("putback", job).done().out().contains("1.  Put IC5.9 back on its pad (strobe)"));

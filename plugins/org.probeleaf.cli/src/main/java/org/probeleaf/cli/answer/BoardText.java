@@ -23,11 +23,8 @@ public final class BoardText {
     /** What has just been done, and where to measure again. */
     public static void done(PrintStream out, List<KeptBoardChange> kept, List<ChangeOutcome> outcomes, Boards boards) {
         for (int i = 0; i < kept.size(); i++) {
-            out.println(line(kept.get(i)) + ".");
             String text = outcomes.get(i).text();
-            if (!text.isEmpty()) {
-                out.println("  " + text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + ".");
-            }
+            out.println(text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + where(kept.get(i)) + ".");
         }
         int open = boards.open().size();
         if (kept.get(0).open()) {
@@ -37,7 +34,11 @@ public final class BoardText {
 
     /** One thing done ({@code "IC5.8 lifted, for now (to see what drives it)"}). */
     public static String line(KeptBoardChange kept) {
-        return kept.words() + (kept.board() == Board.THIS ? "" : " on " + kept.board().words())
+        return kept.words() + where(kept);
+    }
+
+    private static String where(KeptBoardChange kept) {
+        return (kept.board() == Board.THIS ? "" : " on " + kept.board().words())
                 + (kept.temporary() ? ", for now" : "") + (kept.note().isEmpty() ? "" : " (" + kept.note() + ")");
     }
 

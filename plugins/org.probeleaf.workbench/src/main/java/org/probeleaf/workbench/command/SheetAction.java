@@ -28,6 +28,7 @@ enum SheetAction {
     READING(e -> e.enter(EntryKind.READING), SheetAction::writable),
     TAKE(e -> e.session().selection().ifPresent(e.correcting()::pick), e -> e.correcting().active()),
     REMOVE(MarkRemoval::remove, e -> e.session().selectedMark().isPresent() && !e.session().readOnly()),
+    HAND_OVER(e -> e.session().handOver(false), e -> e.session().facts().isPresent()),
     READ_AGAIN(e -> e.session().recognise(), e -> e.session().facts().isPresent() && !e.session().recognising());
 
     private final Consumer<SheetEditor> action;

@@ -19,7 +19,6 @@ import org.probeleaf.job.JobException;
 import org.probeleaf.job.JobState;
 import org.probeleaf.job.change.Change;
 import org.probeleaf.job.mark.KeptBoardChange;
-import org.probeleaf.recognition.Progress;
 import org.probeleaf.schematic.geometry.Box;
 import org.probeleaf.schematic.netlist.Net;
 import org.probeleaf.schematic.netlist.Netlist;
@@ -52,9 +51,7 @@ public final class SheetSession {
     private Net hover;
     private String selectedMark;
     private Trouble trouble;
-    private Recognition recognition;
-    private int pagesDone;
-    private int pagesTotal;
+    private final RecognitionRun recognition = new RecognitionRun(new Host(), t -> this.trouble = t);
     private int currentPage;
     private boolean drawn;
     private boolean recogniseWhenDrawn;
@@ -158,40 +155,24 @@ public final class SheetSession {
 
     /** Recognises the sheets anew in the background, unless that is under way. */
     public void recognise() {
-        if (recognition != null || closed) {
-            return;
+        if (!closed) {
+            recognition.start();
         }
-        pagesDone = 0;
-        pagesTotal = 0;
-        recognition = new Recognition(new RecognitionClient());
-        recognition.schedule();
-        tell(SessionListener::statusChanged);
     }
 
     /** Stops the recognition at the next page. */
     public void stopRecognition() {
-        if (recognition != null) {
-            recognition.cancel();
-        }
+        recognition.stop();
     }
 
-    private final class RecognitionClient implements Recognition.Client {
+    private final class Host implements RecognitionRun.Host {
         @Override
-        public Netlist recognise(Progress progress) throws JobException {
-            return job.recognise(progress);
+        public Job job() {
+            return job;
         }
 
         @Override
-        public void pagesDone(int done, int total) {
-            post(() -> {
-                pagesDone = done;
-                pagesTotal = total;
-                tell(SessionListener::statusChanged);
-            });
-        }
-
-        @Override
-        public void finished(Netlist netlist) {
+        public void keep(Netlist netlist) {
             onJob(j -> {
                 if (j.readOnly()) {
                     publish(Facts.of(SessionOpener.with(j.state(), netlist), workerFacts));
@@ -199,26 +180,16 @@ public final class SheetSession {
                     j.setNetlist(netlist);
                 }
             });
-            end(null);
         }
 
         @Override
-        public void stopped() {
-            end(new Trouble(Trouble.Kind.READ,
-                    "Reading was stopped: nets cannot be followed until the sheets have been read."));
+        public void post(Runnable what) {
+            SheetSession.this.post(what);
         }
 
         @Override
-        public void failed(String sentence) {
-            end(new Trouble(Trouble.Kind.NOTICE, sentence));
-        }
-
-        private void end(Trouble what) {
-            post(() -> {
-                recognition = null;
-                trouble = what == null ? trouble : what;
-                tell(SessionListener::statusChanged);
-            });
+        public void progressed() {
+            tell(SessionListener::statusChanged);
         }
     }
 
@@ -283,6 +254,16 @@ public final class SheetSession {
                 post(() -> then.accept(trial));
             });
         }
+    }
+
+    /**
+     * Writes the marked-up sheets beside the job; where they are is told as a notice. Where something done for now is
+     * still to be put back, that is told instead and nothing is written.
+     *
+     * @param acceptOpen whether to write them all the same
+     */
+    public void handOver(boolean acceptOpen) {
+        onJob(j -> showTrouble(HandOver.write(j, acceptOpen)));
     }
 
     public void undo() {
@@ -373,16 +354,16 @@ public final class SheetSession {
 
     /** Whether the sheets are being recognised. */
     public boolean recognising() {
-        return recognition != null;
+        return recognition.running();
     }
 
     public int pagesDone() {
-        return pagesDone;
+        return recognition.pagesDone();
     }
 
     /** Pages to recognise; 0 where it is not known yet. */
     public int pagesTotal() {
-        return pagesTotal;
+        return recognition.pagesTotal();
     }
 
     /** The page in the middle of the view, 1-based; 0 before there is one. */

@@ -18,6 +18,8 @@ public record Trouble(Kind kind, String text) {
         RETRY,
         /** Have the sheets read. */
         READ,
+        /** Put back what was done for now, or hand over all the same. */
+        OPEN_CHANGES,
         /** Type the sheet's password. */
         PASSWORD
     }

@@ -15,6 +15,7 @@ import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
 import org.probeleaf.schematic.netlist.Net;
 import org.probeleaf.trace.TracedPin;
+import org.probeleaf.trace.board.LoosePin;
 import org.probeleaf.workbench.look.Look;
 import org.probeleaf.workbench.look.Palette;
 import org.probeleaf.workbench.session.Facts;
@@ -140,7 +141,10 @@ final class Footer {
         Selection s = session.selection().orElse(null);
         if (s != null && s.part() != null) {
             String value = s.part().value() == null ? "" : "  " + s.part().value();
-            return s.part().ref() + value + (s.pin() == null ? "" : ", pin " + s.pin().label() + ": not connected");
+            return s.part().ref() + value + (s.pin() == null ? out(facts, s.part().ref())
+                    : ", pin " + s.pin().label() + ": " + facts.board().loosePins().stream()
+                            .filter(l -> l.pin() == s.pin()).findFirst().map(l -> off(facts, l))
+                            .orElse("not connected"));
         }
         if (!facts.recognised()) {
             return session.recognising() ? "The sheet can be used while it is being read." : "";
@@ -150,6 +154,14 @@ final class Footer {
         }
         return facts.netlist().parts().size() + " parts, " + facts.netlist().nets().size()
                 + " nets. Click a wire or a pin; R pins a reading there, ? shows all keys.";
+    }
+
+    private static String out(Facts facts, String ref) {
+        return facts.board().removed().stream().anyMatch(p -> p.ref().equals(ref)) ? "   \u00b7   not on the board" : "";
+    }
+
+    private static String off(Facts facts, LoosePin loose) {
+        return (loose.cut() ? "cut off" : "lifted off") + (loose.pad() == null ? "" : " " + facts.title(loose.pad()));
     }
 
     /** Name, number of pins, sheets, drivers. */

@@ -93,6 +93,13 @@ final class NoticeStrip {
                 });
                 button("Dismiss", session::clearTrouble);
             }
+            case OPEN_CHANGES -> {
+                button("Hand over all the same", () -> {
+                    session.clearTrouble();
+                    session.handOver(true);
+                });
+                button("Dismiss", session::clearTrouble);
+            }
             case NOTICE -> button("Dismiss", session::clearTrouble);
         }
     }

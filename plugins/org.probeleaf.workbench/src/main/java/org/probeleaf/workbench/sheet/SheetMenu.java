@@ -66,73 +66,85 @@ final class SheetMenu {
     }
 
     private void fill(Selection place, Facts facts) {
-        if (facts.netlist().doubts().stream().anyMatch(d -> near(d, place))) {
-            item("Right as read here", Task.CONFIRM, place);
-        }
-        if (crossing(facts, place)) {
-            item("Junction here", Task.JUNCTION, place);
-            item("No junction here", Task.NO_JUNCTION, place);
-        }
-        if (place.pin() != null) {
-            pin(place);
-        } else if (place.net() != null) {
-            item("Join with\u2026", Task.JOIN, place);
-            item("Split here", Task.SPLIT, place);
-            item("Take this wire off the net", Task.DETACH, place);
-            item("Name as drawn\u2026", Task.NAME, place);
-        }
         boolean onPart = place.part() != null || facts.partAt(place.page(), place.at()).isPresent();
         board(place, onPart);
-        if (onPart) {
-            line();
-            item("Letter the part\u2026", Task.EDIT_PART, place);
-            item("Unit of a part\u2026", Task.UNIT, place);
-            item("Remove the part", Task.REMOVE_PART, place);
-        }
-        line();
-        item("Add a pin here\u2026", Task.ADD_PIN, place);
-        item("Add a part\u2026", Task.ADD_PART, null);
-        item("Ignore a region\u2026", Task.IGNORE, null);
-    }
-
-    /** What can be done to the board here. */
-    private void board(Selection place, boolean onPart) {
-        line();
-        if (place.pin() != null) {
-            item("Lift " + place.part().ref() + "." + place.pin().label(), Task.LIFT, place);
-        }
-        if (onPart) {
-            item("Take the part out", Task.TAKE_OUT, place);
-            item("Replace the part\u2026", Task.REPLACE, place);
-            item("Other value on the board\u2026", Task.OTHER_VALUE, place);
-        }
-        if (place.net() != null || place.pin() != null) {
-            item("Link from here to\u2026", Task.LINK, place);
-            item("Cut the track here", Task.CUT, place);
-            item("Fit a part from here to\u2026", Task.FIT, place);
-        }
-    }
-
-    private void pin(Selection place) {
-        String pin = place.part().ref() + "." + place.pin().label();
-        item("Join " + pin + " with\u2026", Task.JOIN, place);
-        if (place.net() != null) {
-            item("Take " + pin + " off the net", Task.DETACH, place);
-            item("Name the net as drawn\u2026", Task.NAME, place);
-        }
-        item("Move the pin\u2026", Task.MOVE_PIN, place);
-        item("Letter the pin\u2026", Task.EDIT_PIN, place);
-        item("Remove the pin", Task.REMOVE_PIN, place);
-    }
-
-    private void line() {
+        Menu corrections = menu;
         if (menu.getItemCount() > 0) {
             new MenuItem(menu, SWT.SEPARATOR);
+            MenuItem more = new MenuItem(menu, SWT.CASCADE);
+            more.setText("Correct the reading");
+            more.setImage(look.icon("corrections"));
+            corrections = new Menu(menu);
+            more.setMenu(corrections);
+        }
+        correct(corrections, place, facts, onPart);
+    }
+
+    /** What can be done to the board here; nothing on bare paper. */
+    private void board(Selection place, boolean onPart) {
+        if (place.pin() != null) {
+            item(menu, "Lift " + place.part().ref() + "." + place.pin().label(), Task.LIFT, place);
+        }
+        if (place.net() != null || place.pin() != null) {
+            item(menu, "Cut the track here", Task.CUT, place);
+            item(menu, "Link from here to\u2026", Task.LINK, place);
+            item(menu, "Fit a part from here to\u2026", Task.FIT, place);
+        }
+        if (onPart) {
+            item(menu, "Take the part out", Task.TAKE_OUT, place);
+            item(menu, "Replace the part\u2026", Task.REPLACE, place);
+            item(menu, "Other value on the board\u2026", Task.OTHER_VALUE, place);
         }
     }
 
-    private void item(String text, Task task, Selection place) {
-        MenuItem item = new MenuItem(menu, SWT.PUSH);
+    private void correct(Menu to, Selection place, Facts facts, boolean onPart) {
+        if (facts.netlist().doubts().stream().anyMatch(d -> near(d, place))) {
+            item(to, "Right as read here", Task.CONFIRM, place);
+        }
+        if (crossing(facts, place)) {
+            item(to, "Junction here", Task.JUNCTION, place);
+            item(to, "No junction here", Task.NO_JUNCTION, place);
+        }
+        if (place.pin() != null) {
+            pin(to, place);
+        } else if (place.net() != null) {
+            item(to, "Join with\u2026", Task.JOIN, place);
+            item(to, "Split here", Task.SPLIT, place);
+            item(to, "Take this wire off the net", Task.DETACH, place);
+            item(to, "Name as drawn\u2026", Task.NAME, place);
+        }
+        if (onPart) {
+            line(to);
+            item(to, "Letter the part\u2026", Task.EDIT_PART, place);
+            item(to, "Unit of a part\u2026", Task.UNIT, place);
+            item(to, "Remove the part", Task.REMOVE_PART, place);
+        }
+        line(to);
+        item(to, "Add a pin here\u2026", Task.ADD_PIN, place);
+        item(to, "Add a part\u2026", Task.ADD_PART, null);
+        item(to, "Ignore a region\u2026", Task.IGNORE, null);
+    }
+
+    private void pin(Menu to, Selection place) {
+        String pin = place.part().ref() + "." + place.pin().label();
+        item(to, "Join " + pin + " with\u2026", Task.JOIN, place);
+        if (place.net() != null) {
+            item(to, "Take " + pin + " off the net", Task.DETACH, place);
+            item(to, "Name the net as drawn\u2026", Task.NAME, place);
+        }
+        item(to, "Move the pin\u2026", Task.MOVE_PIN, place);
+        item(to, "Letter the pin\u2026", Task.EDIT_PIN, place);
+        item(to, "Remove the pin", Task.REMOVE_PIN, place);
+    }
+
+    private static void line(Menu to) {
+        if (to.getItemCount() > 0) {
+            new MenuItem(to, SWT.SEPARATOR);
+        }
+    }
+
+    private void item(Menu to, String text, Task task, Selection place) {
+        MenuItem item = new MenuItem(to, SWT.PUSH);
         item.setText(text.replace("&", "&&"));
         item.setImage(look.icon(task.icon()));
         item.addListener(SWT.Selection, e -> correcting.start(task, place));

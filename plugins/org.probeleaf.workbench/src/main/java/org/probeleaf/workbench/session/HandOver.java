@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.workbench.session;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.stream.Collectors;
+
+import org.probeleaf.handover.MarkedSheet;
+import org.probeleaf.handover.MarkedSheetOptions;
+import org.probeleaf.job.Job;
+import org.probeleaf.job.mark.KeptBoardChange;
+
+/** Writes what the customer gets beside the job. */
+final class HandOver {
+
+    private HandOver() {
+    }
+
+    /** Writes the marked-up sheets, and says where they are or what stands in the way. */
+    static Trouble write(Job job, boolean acceptOpen) {
+        List<KeptBoardChange> open = job.state().boards().open();
+        if (!open.isEmpty() && !acceptOpen) {
+            return new Trouble(Trouble.Kind.OPEN_CHANGES, "Not handed over: " + open.stream()
+                    .map(KeptBoardChange::words).collect(Collectors.joining(", ")) + " for now. Put "
+                    + (open.size() == 1 ? "it" : "them") + " back on the board and note it in Put-back.");
+        }
+        String name = job.file().getFileName().toString().replaceFirst("\\.[^.]+$", "");
+        Path folder = job.file().resolveSibling(name + "-handover");
+        try {
+            List<Path> files = MarkedSheet.write(job, MarkedSheetOptions.of(job.state().details().technician(),
+                    Instant.now()), folder);
+            return new Trouble(Trouble.Kind.NOTICE, "Handed over: " + files.stream().map(f -> f.getFileName().toString())
+                    .collect(Collectors.joining(", ")) + " in " + folder + ".");
+        } catch (IOException e) {
+            return new Trouble(Trouble.Kind.NOTICE, "Not handed over: " + e.getMessage()
+                    + ". Make room or rights in " + folder.getParent() + " and try again.");
+        }
+    }
+}
