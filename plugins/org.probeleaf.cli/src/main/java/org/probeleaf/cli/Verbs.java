@@ -17,6 +17,7 @@ import org.probeleaf.cli.verb.JobCommand;
 import org.probeleaf.cli.verb.LabelCommand;
 import org.probeleaf.cli.verb.NetsCommand;
 import org.probeleaf.cli.verb.NoteCommand;
+import org.probeleaf.cli.verb.PartsCommand;
 import org.probeleaf.cli.verb.PutBackCommand;
 import org.probeleaf.cli.verb.ReadingCommand;
 import org.probeleaf.cli.verb.RedoCommand;
@@ -47,6 +48,7 @@ final class Verbs {
         add("change", "Note what was done to the board.", ChangeCommand::new);
         add("putback", "List what is to be put back, or note that it was.", PutBackCommand::new);
         add("boards", "Compare drawing, this board and a known-good one.", BoardsCommand::new);
+        add("parts", "Say what the part book knows; keep parts of your own.", PartsCommand::new);
         add("undo", "Undo the last change of a job.", UndoCommand::new);
         add("redo", "Redo the change undone last.", RedoCommand::new);
         add("handover", "Write the marked-up sheets for the customer.", HandoverCommand::new);

@@ -85,7 +85,7 @@ class CommandLineTest {
     }
 
     static Stream<String> verbs() {
-        return Stream.of("nets", "trace", "job", "label", "note", "reading", "undo", "redo", "handover", "window",
-                "demo");
+        return Stream.of("nets", "trace", "job", "label", "note", "reading", "undo", "redo", "handover", "window", "correct",
+                "change", "putback", "boards", "parts", "demo");
     }
 }

@@ -54,11 +54,16 @@ final class Shell {
         }
     }
 
+    /** Runs with an own part book that is empty. */
     static Result run(Object... words) {
+        return runWith(Map.of("PROBELEAF_PARTS", "target/no-parts"), words);
+    }
+
+    static Result runWith(Map<String, String> env, Object... words) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Console console = new Console(new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8), false, ROOT, Map.of());
+                new PrintStream(err, true, StandardCharsets.UTF_8), false, ROOT, env);
         int code = Main.run(Arrays.stream(words).map(Object::toString).toArray(String[]::new), console);
         return new Result(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }

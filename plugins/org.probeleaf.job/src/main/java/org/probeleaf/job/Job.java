@@ -31,6 +31,7 @@ import org.probeleaf.recognition.Recogniser;
 import org.probeleaf.recognition.correction.Correction;
 import org.probeleaf.recognition.correction.Outcome;
 import org.probeleaf.schematic.netlist.Netlist;
+import org.probeleaf.schematic.partbook.PartBook;
 import org.probeleaf.trace.board.ChangeOutcome;
 
 /**
@@ -322,10 +323,12 @@ public final class Job implements AutoCloseable {
      * {@link #setNetlist}. The netlist of a job of several files bears their names in one, and the checksum of all
      * their bytes in order.
      *
+     * @param book     knows the pins that a sheet does not draw
+     * @param progress hears of each page
      * @throws java.util.concurrent.CancellationException where {@code progress} says to stop
      * @throws JobException                               SHEET, DAMAGED
      */
-    public Netlist recognise(Progress progress) throws JobException {
+    public Netlist recognise(PartBook book, Progress progress) throws JobException {
         List<JobSheet> sheets = state.sheets();
         List<byte[]> all = new ArrayList<>();
         List<String> passwords = new ArrayList<>();
@@ -335,7 +338,8 @@ public final class Job implements AutoCloseable {
         }
         String names = sheets.stream().map(JobSheet::fileName).collect(Collectors.joining(", "));
         try {
-            return new Recogniser().recognise(names, Sha256.of(all), new JobPages(sheets, all, passwords), progress);
+            return new Recogniser(book).recognise(names, Sha256.of(all), new JobPages(sheets, all, passwords),
+                    progress);
         } catch (SheetException e) {
             throw new JobException(JobException.Problem.SHEET, e.getMessage(), e);
         }

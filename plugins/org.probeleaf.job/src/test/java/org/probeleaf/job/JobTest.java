@@ -42,6 +42,7 @@ import org.probeleaf.job.mark.ReadingMark;
 import org.probeleaf.recognition.Progress;
 import org.probeleaf.schematic.geometry.Point;
 import org.probeleaf.schematic.netlist.Netlist;
+import org.probeleaf.schematic.partbook.PartBook;
 import org.probeleaf.schematic.place.Place;
 
 class JobTest {
@@ -97,7 +98,7 @@ class JobTest {
         try (Job job = Job.create(file, List.of(sheet, second), JobDetails.blank())) {
             assertEquals(3, job.state().sheets().get(1).firstPage());
             assertEquals(1, job.state().sheetOf(5).orElseThrow().index());
-            Netlist read = job.recognise(Progress.NONE);
+            Netlist read = job.recognise(PartBook.standard(), Progress.NONE);
             assertEquals(List.of(1, 2, 3, 4, 5), read.sheets().stream().map(s -> s.page()).toList());
             assertEquals("board.pdf, second.pdf", read.file());
         }
@@ -127,7 +128,7 @@ class JobTest {
         try (Job job = Job.open(file)) {
             assertEquals("kelp", job.sheetPassword(0));
             assertNull(job.sheetPassword(1));
-            assertEquals(3, job.recognise(Progress.NONE).sheets().size());
+            assertEquals(3, job.recognise(PartBook.standard(), Progress.NONE).sheets().size());
         }
     }
 
@@ -135,7 +136,7 @@ class JobTest {
     void reopen_everyKindOfMark_sameState() throws IOException {
         JobState before;
         try (Job job = create()) {
-            job.setNetlist(job.recognise(Progress.NONE));
+            job.setNetlist(job.recognise(PartBook.standard(), Progress.NONE));
             LabelMark label = label("/RD");
             NoteMark note = NoteMark.of(Place.parse("IC4"), SPOT, "leg lifted\nby hand", WHEN);
             job.apply(new AddLabel(label));

@@ -12,6 +12,7 @@ import org.probeleaf.recognition.page.NetlistBuilder;
 import org.probeleaf.recognition.page.PageReading;
 import org.probeleaf.schematic.netlist.Netlist;
 import org.probeleaf.schematic.netlist.Sheet;
+import org.probeleaf.schematic.partbook.PartBook;
 
 /**
  * Reads drawings, as many pages at the same time as there are processor cores; what is read does not depend on how
@@ -20,14 +21,21 @@ import org.probeleaf.schematic.netlist.Sheet;
 public final class Recogniser {
 
     private final int cores;
+    private final PartBook book;
 
-    /** Uses all processor cores. */
+    /** Uses all processor cores and the part book of the program. */
     public Recogniser() {
-        this(Runtime.getRuntime().availableProcessors());
+        this(PartBook.standard());
+    }
+
+    /** @param book knows the pins that a sheet does not draw; all processor cores are used */
+    public Recogniser(PartBook book) {
+        this(book, Runtime.getRuntime().availableProcessors());
     }
 
     /** @param cores how many pages are in work at the same time, at least 1 */
-    public Recogniser(int cores) {
+    public Recogniser(PartBook book, int cores) {
+        this.book = book;
         this.cores = cores;
     }
 
@@ -72,6 +80,6 @@ public final class Recogniser {
                 progress.pagesDone(i + 1, pages.size());
             }
         }
-        return new NetlistBuilder(readings).build(file, sha256, sheets);
+        return new NetlistBuilder(readings, book).build(file, sha256, sheets);
     }
 }

@@ -19,6 +19,7 @@ import org.probeleaf.drawing.SheetException;
 import org.probeleaf.drawing.SheetException.Problem;
 import org.probeleaf.drawing.primitive.Drawing;
 import org.probeleaf.schematic.netlist.Netlist;
+import org.probeleaf.schematic.partbook.PartBook;
 
 /** Pages in work at the same time. */
 class SeveralPagesTest {
@@ -30,8 +31,8 @@ class SeveralPagesTest {
             pages.add(sheet(page));
         }
 
-        Netlist one = new Recogniser(1).recognise("t.pdf", "", pages, Progress.NONE);
-        Netlist many = new Recogniser(5).recognise("t.pdf", "", pages, Progress.NONE);
+        Netlist one = new Recogniser(PartBook.standard(), 1).recognise("t.pdf", "", pages, Progress.NONE);
+        Netlist many = new Recogniser(PartBook.standard(), 5).recognise("t.pdf", "", pages, Progress.NONE);
 
         assertEquals(12, one.parts().size() / 2);
         assertEquals(one, many);
@@ -55,7 +56,7 @@ class SeveralPagesTest {
             }
         };
 
-        new Recogniser(3).recognise("t.pdf", "", List.of(sheet(1), sheet(2), sheet(3)), progress);
+        new Recogniser(PartBook.standard(), 3).recognise("t.pdf", "", List.of(sheet(1), sheet(2), sheet(3)), progress);
 
         assertEquals(List.of("page 1", "1 of 3", "page 2", "2 of 3", "page 3", "3 of 3"), heard);
     }
@@ -71,7 +72,7 @@ class SeveralPagesTest {
         });
 
         SheetException e = assertThrows(SheetException.class,
-                () -> new Recogniser(4).recognise("t.pdf", "", source, Progress.NONE));
+                () -> new Recogniser(PartBook.standard(), 4).recognise("t.pdf", "", source, Progress.NONE));
 
         assertEquals("page 3 is damaged", e.getMessage());
         assertEquals(0, open.get());
@@ -96,7 +97,7 @@ class SeveralPagesTest {
         };
 
         assertThrows(CancellationException.class,
-                () -> new Recogniser(2).recognise("t.pdf", "", source, progress));
+                () -> new Recogniser(PartBook.standard(), 2).recognise("t.pdf", "", source, progress));
 
         assertEquals(0, open.get());
     }

@@ -23,6 +23,7 @@ import org.probeleaf.schematic.geometry.Point;
 import org.probeleaf.schematic.netlist.Netlist;
 import org.probeleaf.schematic.netlist.Part;
 import org.probeleaf.schematic.netlist.Pin;
+import org.probeleaf.schematic.partbook.PartBook;
 
 /** Corrections made with mouse and keyboard on the example; see {@link WindowTest} for what is needed. */
 class CorrectionWindowTest {
@@ -88,7 +89,7 @@ class CorrectionWindowTest {
             assertEquals(0, window.closeWindow());
         }
         try (Job again = Job.open(job)) {
-            again.setNetlist(again.recognise(Progress.NONE));
+            again.setNetlist(again.recognise(PartBook.standard(), Progress.NONE));
             assertEquals(List.of(), again.state().netlist().doubts());
             assertTrue(!pin(again.state(), "IC1", "21").net().equals(pin(again.state(), "IC5", "9").net()));
         }

@@ -53,11 +53,11 @@ public final class DrawingSource {
         return name.endsWith(JOB_ENDING) ? Kind.JOB : name.endsWith(".json") ? Kind.DOCUMENT : Kind.SHEET;
     }
 
-    private static Netlist ofJob(Path path) throws IOException {
+    private Netlist ofJob(Path path) throws IOException {
         try (Job job = Job.openToRead(path)) {
             JobState state = job.state();
             Netlist netlist = state.onBench() != null ? state.onBench()
-                    : Boards.of(job.recognise(Progress.NONE), state.boards().kept()).thisBoard().netlist();
+                    : Boards.of(job.recognise(sheets.book(), Progress.NONE), state.boards().kept()).thisBoard().netlist();
             return Labels.applied(netlist, state.labels());
         }
     }

@@ -37,7 +37,7 @@ public final class JobFiles {
     /** Recognises the job's sheets and shows how far it is. */
     public static Netlist recognise(Job job, Console console) throws IOException {
         try {
-            return job.recognise(new Progress() {
+            return job.recognise(PartBooks.book(console), new Progress() {
                 @Override
                 public void pagesDone(int done, int total) {
                     console.progress(job.file().getFileName() + ": reading page " + done + " of " + total);

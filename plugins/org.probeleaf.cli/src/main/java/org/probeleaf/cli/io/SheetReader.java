@@ -12,6 +12,7 @@ import org.probeleaf.recognition.PageSource;
 import org.probeleaf.recognition.Progress;
 import org.probeleaf.recognition.Recogniser;
 import org.probeleaf.schematic.netlist.Netlist;
+import org.probeleaf.schematic.partbook.PartBook;
 
 /** Recognises a sheet file and takes the time of each page. */
 public final class SheetReader {
@@ -23,6 +24,11 @@ public final class SheetReader {
 
     public SheetReader(Console console) {
         this.console = console;
+    }
+
+    /** The part book to read by. */
+    PartBook book() {
+        return PartBooks.book(console);
     }
 
     /** The times of the pages read so far, in the order done. */
@@ -44,7 +50,7 @@ public final class SheetReader {
             double open = seconds(start);
             List<Integer> wanted = pages.of(sheet.pageCount());
             PageClock clock = new PageClock(file, open);
-            Netlist netlist = new Recogniser().recognise(sheet.name(), Hash.sha256(sheet.bytes()),
+            Netlist netlist = new Recogniser(book()).recognise(sheet.name(), Hash.sha256(sheet.bytes()),
                     PageSource.of(sheet, wanted, password), clock);
             clock.stop();
             return netlist;

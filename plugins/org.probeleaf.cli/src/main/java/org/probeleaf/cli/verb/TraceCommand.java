@@ -13,9 +13,9 @@ import org.probeleaf.cli.io.DrawingSource;
 import org.probeleaf.cli.io.ExitCode;
 import org.probeleaf.cli.io.JsonTarget;
 import org.probeleaf.cli.io.PageRange;
+import org.probeleaf.cli.io.PartBooks;
 import org.probeleaf.cli.io.SheetReader;
 import org.probeleaf.schematic.netlist.Netlist;
-import org.probeleaf.schematic.partbook.PartBook;
 import org.probeleaf.schematic.place.Place;
 import org.probeleaf.trace.NetTrace;
 import org.probeleaf.trace.SignalGraph;
@@ -59,7 +59,7 @@ public final class TraceCommand extends Verb {
         Place start = place(from);
         Place end = to == null ? null : place(to);
         Netlist netlist = new DrawingSource(new SheetReader(console())).read(drawing, PageRange.all(), password);
-        SignalGraph graph = SignalGraph.of(netlist, PartBook.standard());
+        SignalGraph graph = SignalGraph.of(netlist, PartBooks.book(console()));
         NetTrace trace = graph.trace(start);
         List<SignalPath> paths = end == null ? List.of() : graph.paths(start, end);
         if (json != null) {

@@ -19,6 +19,7 @@ import org.probeleaf.job.Job;
 import org.probeleaf.job.JobException;
 import org.probeleaf.job.TestSheets;
 import org.probeleaf.recognition.Progress;
+import org.probeleaf.schematic.partbook.PartBook;
 
 class MigrationTest {
 
@@ -65,7 +66,7 @@ class MigrationTest {
             assertEquals("removal of label /RD at net:/RD", job.state().redoName());
             assertEquals(3, job.state().revision());
             assertNull(job.state().netlist());
-            job.setNetlist(job.recognise(Progress.NONE));
+            job.setNetlist(job.recognise(PartBook.standard(), Progress.NONE));
             job.redo();
             assertEquals(List.of(), job.state().labels());
             assertEquals(List.of(), job.check());

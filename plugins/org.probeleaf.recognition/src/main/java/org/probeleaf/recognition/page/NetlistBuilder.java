@@ -40,6 +40,7 @@ public final class NetlistBuilder {
     private static final double LONGEST_STUB = 3.5;
 
     private final List<PageReading> pages;
+    private final PartBook book;
     private final Nodes nodes;
     private final Refs refs = new Refs();
     private final Map<Integer, Draft> drafts = new LinkedHashMap<>();
@@ -70,9 +71,13 @@ public final class NetlistBuilder {
     private record DraftPin(String number, String name, String unit, int page, Point at, int net) {
     }
 
-    /** @param pages readings of the pages, by rising page number */
-    public NetlistBuilder(List<PageReading> pages) {
+    /**
+     * @param pages readings of the pages, by rising page number
+     * @param book  knows the pins that a sheet does not draw
+     */
+    public NetlistBuilder(List<PageReading> pages, PartBook book) {
         this.pages = pages;
+        this.book = book;
         this.nodes = new Nodes(pages);
     }
 
@@ -97,7 +102,7 @@ public final class NetlistBuilder {
         }
         List<Net> nets = nets();
         List<Part> partList = new ArrayList<>();
-        ImpliedPins implied = new ImpliedPins(PartBook.standard(), nets);
+        ImpliedPins implied = new ImpliedPins(book, nets);
         parts.forEach((ref, draft) -> partList.add(
                 implied.complete(new Part(ref, draft.value, draft.units, pins(draft)))));
         return new Netlist(file, sha256, sheets, partList, nets, doubts);

@@ -9,12 +9,15 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 
 import org.probeleaf.schematic.netlist.Part;
 import org.probeleaf.schematic.netlist.Pin;
@@ -37,6 +40,11 @@ public final class PartBook {
         this.entries = entries;
     }
 
+    /** A book that knows nothing. */
+    public static PartBook empty() {
+        return new PartBook(Map.of(), List.of());
+    }
+
     /** The book that comes with the program. */
     public static PartBook standard() {
         return Standard.BOOK;
@@ -52,9 +60,32 @@ public final class PartBook {
         return new PartBookReader().read(new BufferedReader(text));
     }
 
+    /**
+     * This book laid over another: its classes count before those of the other, its parts are found before those of
+     * the other, and a part of its name hides the other's.
+     */
+    public PartBook over(PartBook base) {
+        Set<String> own = entries.stream().map(e -> e.type().name()).collect(Collectors.toSet());
+        Map<String, PartClass> both = new HashMap<>(base.classes);
+        both.putAll(classes);
+        List<Entry> all = new ArrayList<>(entries);
+        base.entries.stream().filter(e -> !own.contains(e.type().name())).forEach(all::add);
+        return new PartBook(Map.copyOf(both), List.copyOf(all));
+    }
+
+    /** The classes by the letters of a designator. */
+    public Map<String, PartClass> classes() {
+        return classes;
+    }
+
     /** All types in the book. */
     public List<PartType> types() {
         return entries.stream().map(Entry::type).toList();
+    }
+
+    /** The lines that tell the book of a type, as they were written; empty where it has no type of that name. */
+    public Optional<String> text(String name) {
+        return entries.stream().filter(e -> e.type().name().equals(name)).findFirst().map(Entry::text);
     }
 
     /**
@@ -119,8 +150,8 @@ public final class PartBook {
         return Optional.empty();
     }
 
-    /** A type and the forms it is written in. */
-    record Entry(PartType type, List<Spelling> spelt, List<Spelling> unlike) {
+    /** A type, the forms it is written in, and its lines in the book. */
+    record Entry(PartType type, List<Spelling> spelt, List<Spelling> unlike, String text) {
 
         boolean fits(String value) {
             return spelt.stream().anyMatch(s -> s.fits(value)) && unlike.stream().noneMatch(s -> s.fits(value));

@@ -27,6 +27,7 @@ final class PartBookReader {
     private List<Spelling> unlike;
     private List<PinType> pins;
     private List<UnitType> units;
+    private final List<String> written = new ArrayList<>();
 
     PartBook read(BufferedReader in) throws IOException {
         for (String text = in.readLine(); text != null; text = in.readLine()) {
@@ -34,6 +35,10 @@ final class PartBookReader {
             String plain = text.strip();
             if (!plain.isEmpty() && !plain.startsWith("#")) {
                 boolean within = Character.isWhitespace(text.charAt(0));
+                if (!within) {
+                    endPart();
+                }
+                written.add(text.stripTrailing());
                 List<String> words = Arrays.asList(plain.split("\\s+"));
                 if (within) {
                     need(name != null, "belongs to no part");
@@ -48,7 +53,6 @@ final class PartBookReader {
     }
 
     private void onTop(List<String> words) throws IOException {
-        endPart();
         switch (words.get(0)) {
             case "class" -> {
                 need(words.size() == 3, "must be: class LETTERS CLASS");
@@ -99,6 +103,7 @@ final class PartBookReader {
 
     private void endPart() throws IOException {
         if (name == null) {
+            written.clear();
             return;
         }
         Set<String> numbers = new HashSet<>();
@@ -113,8 +118,10 @@ final class PartBookReader {
         }
         pins.sort((a, b) -> a.number().length() != b.number().length()
                 ? a.number().length() - b.number().length() : a.number().compareTo(b.number()));
-        entries.add(new PartBook.Entry(new PartType(name, title, pins, units), List.copyOf(spelt), List.copyOf(unlike)));
+        entries.add(new PartBook.Entry(new PartType(name, title, pins, units), List.copyOf(spelt), List.copyOf(unlike),
+                String.join("\n", written) + "\n"));
         name = null;
+        written.clear();
     }
 
     private PinRole role(String word) throws IOException {

@@ -17,6 +17,7 @@ public final class LookPerspective implements IPerspectiveFactory {
         IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.75f, editor);
         right.addView(Views.JOB);
         right.addView(Views.PARTS);
+        right.addView(Views.PART_BOOK);
         IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.62f, "right");
         below.addView(Views.DOUBTS);
         below.addView(Views.CORRECTIONS);

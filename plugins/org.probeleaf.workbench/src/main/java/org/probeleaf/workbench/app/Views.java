@@ -17,6 +17,8 @@ final class Views {
     static final String BOARDS = "org.probeleaf.workbench.view.boards";
     static final String ROUND = "org.probeleaf.workbench.view.round";
 
+    static final String PART_BOOK = "org.probeleaf.workbench.view.partbook";
+
     private Views() {
     }
 }

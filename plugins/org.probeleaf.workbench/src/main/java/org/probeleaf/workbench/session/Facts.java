@@ -31,8 +31,10 @@ import org.probeleaf.trace.board.BoardState;
  * @param graph    its signal graph, or null before recognition
  * @param locator  what is under a spot, or null before recognition
  * @param ownNames net id to the name that the technician gave it
+ * @param book     the part book that the graph was made by
  */
-public record Facts(JobState state, SignalGraph graph, NetLocator locator, Map<String, String> ownNames) {
+public record Facts(JobState state, SignalGraph graph, NetLocator locator, Map<String, String> ownNames,
+        PartBook book) {
 
     /** How far a label may lie from the net it names, in points. */
     private static final double LABEL_REACH = 6;
@@ -42,19 +44,20 @@ public record Facts(JobState state, SignalGraph graph, NetLocator locator, Map<S
     }
 
     /** The facts after a change; the graph is kept where the netlist is the same. */
-    static Facts of(JobState state, Facts before) {
+    static Facts of(JobState state, PartBook book, Facts before) {
         Netlist board = state.onBench();
         if (board == null) {
-            return new Facts(state, null, null, Map.of());
+            return new Facts(state, null, null, Map.of(), book);
         }
-        boolean same = before != null && before.state.onBench() == board && before.graph != null;
-        SignalGraph graph = same ? before.graph : SignalGraph.of(board, PartBook.standard());
+        boolean same = before != null && before.state.onBench() == board && before.book == book
+                && before.graph != null;
+        SignalGraph graph = same ? before.graph : SignalGraph.of(board, book);
         NetLocator locator = same ? before.locator : NetLocator.of(board);
         Map<String, String> names = new HashMap<>();
         for (LabelMark label : state.labels()) {
             locator.netAt(label.page(), label.at(), LABEL_REACH).ifPresent(n -> names.put(n.id(), label.text()));
         }
-        return new Facts(state, graph, locator, names);
+        return new Facts(state, graph, locator, names, book);
     }
 
     /** Whether the sheets have been recognised. */

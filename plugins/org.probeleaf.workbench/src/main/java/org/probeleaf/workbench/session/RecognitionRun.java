@@ -71,7 +71,7 @@ final class RecognitionRun implements Recognition.Client {
 
     @Override
     public Netlist recognise(Progress progress) throws JobException {
-        return host.job().recognise(progress);
+        return host.job().recognise(OwnPartBook.shared().book(), progress);
     }
 
     @Override

@@ -58,11 +58,13 @@ public final class SheetSession {
     private boolean readOnly;
     private boolean closed;
     private Path file;
+    private final Runnable bookChanged = () -> onJob(j -> publish(factsOf(j.state())));
 
     /** @param asked a sheet or a job file */
     public SheetSession(Path asked, Display display) {
         this.asked = asked;
         this.display = display;
+        OwnPartBook.shared().addListener(bookChanged);
     }
 
     /** Opens the file in the background; the listeners hear how it goes. */
@@ -101,14 +103,14 @@ public final class SheetSession {
             job.close();
         }
         job = ready;
-        job.addListener(state -> publish(Facts.of(state, workerFacts)));
+        job.addListener(state -> publish(factsOf(state)));
         boolean toRead = ready.readOnly();
         Path place = ready.file();
         post(() -> {
             readOnly = toRead;
             file = place;
         });
-        publish(Facts.of(ready.state(), null));
+        publish(Facts.of(ready.state(), OwnPartBook.shared().book(), null));
         if (ready.state().netlist() == null) {
             post(() -> {
                 recogniseWhenDrawn = true;
@@ -135,6 +137,10 @@ public final class SheetSession {
             recogniseWhenDrawn = false;
             recognise();
         }
+    }
+
+    private Facts factsOf(JobState state) {
+        return Facts.of(state, OwnPartBook.shared().book(), workerFacts);
     }
 
     private void publish(Facts next) {
@@ -175,7 +181,7 @@ public final class SheetSession {
         public void keep(Netlist netlist) {
             onJob(j -> {
                 if (j.readOnly()) {
-                    publish(Facts.of(SessionOpener.with(j.state(), netlist), workerFacts));
+                    publish(factsOf(SessionOpener.with(j.state(), netlist)));
                 } else {
                     j.setNetlist(netlist);
                 }
@@ -414,6 +420,7 @@ public final class SheetSession {
     /** Stops what is under way and lets the files go, in the background. */
     public void close() {
         closed = true;
+        OwnPartBook.shared().removeListener(bookChanged);
         listeners.clear();
         stopRecognition();
         Sheets open = sheets;

@@ -23,7 +23,6 @@ import org.probeleaf.job.mark.ReadingMark;
 import org.probeleaf.job.round.ProbeRound;
 import org.probeleaf.job.round.RoundPin;
 import org.probeleaf.schematic.geometry.Point;
-import org.probeleaf.schematic.partbook.PartBook;
 import org.probeleaf.workbench.look.Look;
 import org.probeleaf.workbench.look.Palette;
 import org.probeleaf.workbench.session.SheetSession;
@@ -124,7 +123,7 @@ public final class ProbeRoundView extends SessionView {
         }
         ref = selected;
         Optional<ProbeRound> round = ref == null ? Optional.empty()
-                : facts().flatMap(f -> ProbeRound.of(f.state(), PartBook.standard(), ref));
+                : facts().flatMap(f -> ProbeRound.of(f.state(), f.book(), ref));
         pins = round.map(ProbeRound::pins).orElse(List.of());
         table.show(pins);
         entry.setVisible(!pins.isEmpty() && session().filter(s -> !s.readOnly()).isPresent());
