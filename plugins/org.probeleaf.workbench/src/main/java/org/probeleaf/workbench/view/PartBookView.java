@@ -64,7 +64,7 @@ public final class PartBookView extends SessionView {
             }
         });
         editor = new PartLinesEditor(both, new Keeper());
-        both.setWeights(45, 55);
+        both.setWeights(38, 62);
         book.addListener(changed);
         parent.addListener(SWT.Dispose, e -> book.removeListener(changed));
         showBook();

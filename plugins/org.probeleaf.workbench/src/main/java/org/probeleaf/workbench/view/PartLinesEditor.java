@@ -60,9 +60,9 @@ final class PartLinesEditor {
         row.marginLeft = 8;
         row.spacing = 8;
         buttons.setLayout(row);
-        keep = button(buttons, "Keep in my book", () -> host.keep(text.getText()));
-        drop = button(buttons, "Take out of my book", () -> host.drop(own));
-        button(buttons, "New type", () -> edit(blank("NAME", 14, "What it is", "*NAME*"), null));
+        keep = button(buttons, "Keep as mine", () -> host.keep(text.getText()));
+        drop = button(buttons, "Drop mine", () -> host.drop(own));
+        button(buttons, "New", () -> edit(blank("NAME", 14, "What it is", "*NAME*"), null));
         check();
     }
 
