@@ -17,13 +17,15 @@ import org.probeleaf.schematic.partbook.PinType;
 import org.probeleaf.schematic.place.Place;
 import org.probeleaf.trace.internal.PlaceResolver;
 
-/** A netlist that can be asked where a signal goes. Immutable; any thread may use it. */
+/**
+ * A netlist that can be asked what is on a net. Where a signal goes from there through parts is for
+ * {@link org.probeleaf.trace.follow.SignalNetwork}. Immutable; any thread may use it.
+ */
 public final class SignalGraph {
 
     private final Netlist netlist;
     private final Map<String, List<TracedPin>> pinsOfNet = new HashMap<>();
     private final PlaceResolver places;
-    private final PathFinder paths;
 
     private SignalGraph(Netlist netlist, PartBook book) {
         this.netlist = netlist;
@@ -36,7 +38,6 @@ public final class SignalGraph {
         }
         pinsOfNet.values().forEach(pins -> pins.sort(TracedPin.BY_PLACE));
         this.places = new PlaceResolver(netlist);
-        this.paths = new PathFinder(netlist, book);
     }
 
     /** Reads a netlist with what the part book knows of its parts. */
@@ -75,18 +76,6 @@ public final class SignalGraph {
                     + " nets; name one of its pins, such as " + places.examplePin((Place.OfPart) place));
         }
         return new NetTrace(place, nets.get(0), pinsOn(nets.get(0).id()));
-    }
-
-    /**
-     * The ways for a signal from one place to another, the shortest first, at most {@value PathFinder#MOST}. They lead
-     * through resistors, capacitors, coils, diodes, links, fuses, switches and transistors, and through sections of
-     * chips that the part book knows from input to output; they neither follow supplies nor go through chips with a
-     * life of their own (processors, memories).
-     *
-     * @throws UnknownPlaceException where there is no such place or no net there
-     */
-    public List<SignalPath> paths(Place from, Place to) {
-        return paths.find(places.endAt(from), places.endAt(to));
     }
 
     private static TracedPin traced(PartBook book, Part part, Pin pin) {

@@ -6,9 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -69,39 +67,6 @@ class SignalGraphTest {
         assertTrue(graph.netAt(Place.parse(at)).isEmpty());
     }
 
-    @ParameterizedTest
-    @CsvSource({
-        "IC1.21, IC2.22, IC1.21 > net:/RD > IC2.22",
-        "IC1.21, Q1.B, IC1.21 > net:/RD > IC3.1 > IC3.3 > net:N1 > R1.1 > R1.2 > net:N2 > Q1.B",
-        "net:/RD, net:OUT, net:/RD > IC3.1 > IC3.3 > net:N1 > R1.1 > R1.2 > net:N2 > Q1.B > Q1.C > net:OUT",
-        "IC3.3, D1, IC3.3 > net:N1 > R1.1 > R1.2 > net:N2 > Q1.B > Q1.C > net:OUT > D1",
-        "IC3.1, IC3.3, IC3.1 > IC3.3"})
-    void paths_throughGateResistorTransistor_areFound(String from, String to, String path) {
-        assertEquals("[" + path + "]", paths(from, to));
-    }
-
-    @ParameterizedTest
-    @CsvSource({"Q1.B, IC1.21", "IC1.21, IC3.6", "IC1.21, R3", "IC1.21, IC1.14"})
-    void paths_againstAGateOrOverASupplyOrThroughAProcessor_areNone(String from, String to) {
-        assertEquals("[]", paths(from, to));
-    }
-
-    /** Whatever the board: a path begins and ends where asked, and steps along nets and within parts only. */
-    @Property(tries = 200)
-    void paths_anyBoard_stepAlongNetsAndParts(@ForAll("boards") Netlist board) {
-        SignalGraph g = SignalGraph.of(board, PartBook.standard());
-        for (SignalPath path : g.paths(Place.parse("IC1.1"), Place.parse("IC4.3"))) {
-            List<Place> p = path.places();
-            assertEquals("IC1.1", p.get(0).text());
-            assertEquals("IC4.3", p.get(p.size() - 1).text());
-            Set<String> seen = new HashSet<>();
-            for (int i = 0; i < p.size(); i++) {
-                assertTrue(seen.add(p.get(i).text()), () -> "comes back: " + p);
-                assertTrue(i == 0 || together(g, p.get(i - 1), p.get(i)), () -> "jumps: " + p);
-            }
-        }
-    }
-
     /** Every pin of a net finds the same pins. */
     @Property(tries = 200)
     void trace_fromAnyPinOfANet_isTheSame(@ForAll("boards") Netlist board) {
@@ -120,16 +85,6 @@ class SignalGraphTest {
                 "C1 1n 1=" + n.get(9) + " 2=" + n.get(10),
                 "Q1 BC548 :B=" + n.get(11) + " :C=" + n.get(12) + " :E=" + n.get(13),
                 "IC4 74LS00 1=" + n.get(14) + " 3=" + n.get(15)));
-    }
-
-    private static boolean together(SignalGraph g, Place a, Place b) {
-        boolean samePart = a instanceof Place.OfPin p && b instanceof Place.OfPin q && p.ref().equals(q.ref());
-        return samePart || g.netAt(a).equals(g.netAt(b));
-    }
-
-    private String paths(String from, String to) {
-        return graph.paths(Place.parse(from), Place.parse(to)).stream()
-                .map(p -> String.join(" > ", p.places().stream().map(Place::text).toList())).toList().toString();
     }
 
     private static String places(List<TracedPin> pins) {

@@ -28,7 +28,8 @@ import org.probeleaf.job.mark.NoteMark;
 import org.probeleaf.job.mark.ReadingMark;
 import org.probeleaf.schematic.partbook.PartBook;
 import org.probeleaf.schematic.place.Place;
-import org.probeleaf.trace.SignalGraph;
+import org.probeleaf.trace.follow.FollowOptions;
+import org.probeleaf.trace.follow.SignalNetwork;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -39,6 +40,7 @@ import picocli.CommandLine.Option;
         + " is a display."})
 public final class DemoCommand extends Verb {
 
+    private static final int MOST_PATHS = 20;
     private static final Place STROBE = Place.parse("IC1.21");
     private static final Place PORT = Place.parse("IC9.1");
 
@@ -80,12 +82,12 @@ public final class DemoCommand extends Verb {
     }
 
     private void trace(Job job) {
-        SignalGraph graph = SignalGraph.of(job.state().netlist(), PartBook.standard());
+        SignalNetwork network = SignalNetwork.of(job.state().netlist(), PartBook.standard());
         say("Where the read strobe of the processor goes");
-        TraceText.write(console().out(), graph.trace(STROBE));
+        TraceText.write(console().out(), network.signals().trace(STROBE));
         say("");
         say("How it gets to the port that reads the float");
-        TraceText.writePaths(console().out(), STROBE, PORT, graph.paths(STROBE, PORT));
+        TraceText.writePaths(console().out(), STROBE, PORT, network.paths(STROBE, PORT, FollowOptions.all(), MOST_PATHS));
         say("");
     }
 

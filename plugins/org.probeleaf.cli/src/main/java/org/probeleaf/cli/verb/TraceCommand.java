@@ -18,8 +18,9 @@ import org.probeleaf.cli.io.SheetReader;
 import org.probeleaf.schematic.netlist.Netlist;
 import org.probeleaf.schematic.place.Place;
 import org.probeleaf.trace.NetTrace;
-import org.probeleaf.trace.SignalGraph;
 import org.probeleaf.trace.SignalPath;
+import org.probeleaf.trace.follow.FollowOptions;
+import org.probeleaf.trace.follow.SignalNetwork;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -32,6 +33,8 @@ import picocli.CommandLine.Parameters;
     "AT names a place: IC4.21 (part and pin), IC4 (a part), net:/RD (a net by name or id), 1@120.5,300 (page, and"
             + " points from the left and the top)."})
 public final class TraceCommand extends Verb {
+
+    private static final int MOST_PATHS = 20;
 
     @Parameters(paramLabel = "DRAWING", description = "A sheet, a job or a netlist document.")
     private Path drawing;
@@ -59,9 +62,10 @@ public final class TraceCommand extends Verb {
         Place start = place(from);
         Place end = to == null ? null : place(to);
         Netlist netlist = new DrawingSource(new SheetReader(console())).read(drawing, PageRange.all(), password);
-        SignalGraph graph = SignalGraph.of(netlist, PartBooks.book(console()));
-        NetTrace trace = graph.trace(start);
-        List<SignalPath> paths = end == null ? List.of() : graph.paths(start, end);
+        SignalNetwork network = SignalNetwork.of(netlist, PartBooks.book(console()));
+        NetTrace trace = network.signals().trace(start);
+        List<SignalPath> paths = end == null ? List.of()
+                : network.paths(start, end, FollowOptions.all().withEnables(true), MOST_PATHS);
         if (json != null) {
             JsonTarget.object(console(), json, out -> TraceJson.write(out, trace, paths));
         } else {

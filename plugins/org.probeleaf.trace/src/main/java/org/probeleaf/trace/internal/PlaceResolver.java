@@ -28,14 +28,13 @@ public final class PlaceResolver {
     public static final double REACH = 5;
 
     private final Netlist netlist;
-    private final NetLocator locator;
+    private NetLocator locator;
     private final Map<String, Net> byId = new HashMap<>();
     private final Map<String, List<Net>> byName = new HashMap<>();
 
     /** Reads a netlist, once for all questions. */
     public PlaceResolver(Netlist netlist) {
         this.netlist = netlist;
-        this.locator = NetLocator.of(netlist);
         for (Net net : netlist.nets()) {
             byId.put(net.id(), net);
             addName(net.name(), net);
@@ -90,9 +89,17 @@ public final class PlaceResolver {
 
     private Target onPage(Place.OnPage spot) {
         Point at = new Point(spot.x(), spot.y());
-        Optional<Net> net = locator.netAt(spot.page(), at, REACH);
+        Optional<Net> net = locator().netAt(spot.page(), at, REACH);
         return net.map(n -> new Target(spot, n, List.<PinAt>of())).orElseThrow(() -> new UnknownPlaceException(
                 "there is no net within " + (int) REACH + " points of " + spot.text()));
+    }
+
+    /** Laid out when a spot is first asked for. */
+    private synchronized NetLocator locator() {
+        if (locator == null) {
+            locator = NetLocator.of(netlist);
+        }
+        return locator;
     }
 
     private Part part(String ref) {
