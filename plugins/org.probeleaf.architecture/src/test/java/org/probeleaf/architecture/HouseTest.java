@@ -33,13 +33,15 @@ class HouseTest {
             "drawing", Set.of("schematic"),
             "recognition", Set.of("schematic", "drawing"),
             "trace", Set.of("schematic"),
-            "job", Set.of("schematic", "drawing", "recognition", "trace"),
-            "handover", Set.of("schematic", "drawing", "recognition", "trace", "job"),
-            "cli", Set.of("schematic", "drawing", "recognition", "trace", "job", "handover"),
-            "workbench", Set.of("schematic", "drawing", "recognition", "trace", "job", "handover")));
+            "diagnosis", Set.of("schematic", "trace"),
+            "job", Set.of("schematic", "drawing", "recognition", "trace", "diagnosis"),
+            "handover", Set.of("schematic", "drawing", "recognition", "trace", "diagnosis", "job"),
+            "cli", Set.of("schematic", "drawing", "recognition", "trace", "diagnosis", "job", "handover"),
+            "workbench", Set.of("schematic", "drawing", "recognition", "trace", "diagnosis", "job", "handover")));
 
     private static final String[] CORE = {"org.probeleaf.schematic..", "org.probeleaf.drawing..",
-        "org.probeleaf.recognition..", "org.probeleaf.trace..", "org.probeleaf.job..", "org.probeleaf.handover.."};
+        "org.probeleaf.recognition..", "org.probeleaf.trace..", "org.probeleaf.diagnosis..", "org.probeleaf.job..",
+        "org.probeleaf.handover.."};
 
     @ArchTest
     static void everyBundle_leansOnlyOnThoseItMay(JavaClasses house) {
@@ -94,7 +96,7 @@ class HouseTest {
     @ArchTest
     static final ArchRule ONLY_DRAWING_AND_HANDOVER_PAINT = noClasses()
             .that().resideInAnyPackage("org.probeleaf.schematic..", "org.probeleaf.recognition..",
-                    "org.probeleaf.trace..", "org.probeleaf.job..", "org.probeleaf.cli..")
+                    "org.probeleaf.trace..", "org.probeleaf.diagnosis..", "org.probeleaf.job..", "org.probeleaf.cli..")
             .should().dependOnClassesThat().resideInAnyPackage("java.awt..", "javax.imageio..");
 
     @ArchTest
