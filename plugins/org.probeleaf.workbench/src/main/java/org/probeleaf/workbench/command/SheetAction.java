@@ -5,6 +5,7 @@ package org.probeleaf.workbench.command;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 
+import org.probeleaf.workbench.session.RouteWalk;
 import org.probeleaf.workbench.sheet.EntryKind;
 import org.probeleaf.workbench.sheet.SheetEditor;
 
@@ -23,6 +24,9 @@ enum SheetAction {
     LEAVE(SheetEditor::escape),
     NEXT_PIN(e -> PinWalk.step(e.session(), 1)),
     PREVIOUS_PIN(e -> PinWalk.step(e.session(), -1)),
+    FURTHER(e -> e.session().routes().follow(e.session().routes().following().wider())),
+    NEXT_STEP(e -> RouteWalk.step(e.session(), 1)),
+    PREVIOUS_STEP(e -> RouteWalk.step(e.session(), -1)),
     NAME(e -> e.enter(EntryKind.NAME), e -> writable(e) && e.session().selectedNet().isPresent()),
     NOTE(e -> e.enter(EntryKind.NOTE), SheetAction::writable),
     READING(e -> e.enter(EntryKind.READING), SheetAction::writable),

@@ -23,17 +23,18 @@ import org.probeleaf.trace.NetLocator.PinHit;
 import org.probeleaf.trace.SignalGraph;
 import org.probeleaf.trace.TracedPin;
 import org.probeleaf.trace.board.BoardState;
+import org.probeleaf.trace.follow.SignalNetwork;
 
 /**
  * What is known of the job at one moment, ready to be asked from the display thread. Immutable.
  *
  * @param state    the job
- * @param graph    its signal graph, or null before recognition
+ * @param network  the nets and the ways between them, or null before recognition
  * @param locator  what is under a spot, or null before recognition
  * @param ownNames net id to the name that the technician gave it
  * @param book     the part book that the graph was made by
  */
-public record Facts(JobState state, SignalGraph graph, NetLocator locator, Map<String, String> ownNames,
+public record Facts(JobState state, SignalNetwork network, NetLocator locator, Map<String, String> ownNames,
         PartBook book) {
 
     /** How far a label may lie from the net it names, in points. */
@@ -50,19 +51,24 @@ public record Facts(JobState state, SignalGraph graph, NetLocator locator, Map<S
             return new Facts(state, null, null, Map.of(), book);
         }
         boolean same = before != null && before.state.onBench() == board && before.book == book
-                && before.graph != null;
-        SignalGraph graph = same ? before.graph : SignalGraph.of(board, book);
+                && before.network != null;
+        SignalNetwork network = same ? before.network : SignalNetwork.of(board, book);
         NetLocator locator = same ? before.locator : NetLocator.of(board);
         Map<String, String> names = new HashMap<>();
         for (LabelMark label : state.labels()) {
             locator.netAt(label.page(), label.at(), LABEL_REACH).ifPresent(n -> names.put(n.id(), label.text()));
         }
-        return new Facts(state, graph, locator, names, book);
+        return new Facts(state, network, locator, names, book);
     }
 
     /** Whether the sheets have been recognised. */
     public boolean recognised() {
-        return graph != null;
+        return network != null;
+    }
+
+    /** The pins of each net, or null before recognition. */
+    public SignalGraph graph() {
+        return network == null ? null : network.signals();
     }
 
     /** What is connected on the board on the bench, or null before recognition. */
@@ -82,12 +88,12 @@ public record Facts(JobState state, SignalGraph graph, NetLocator locator, Map<S
 
     /** The pins on a net, drivers first. */
     public List<TracedPin> pinsOn(Net net) {
-        return graph == null ? List.of() : graph.pinsOn(net.id());
+        return network == null ? List.of() : graph().pinsOn(net.id());
     }
 
     /** The net with an id. */
     public Optional<Net> net(String id) {
-        return graph == null || id == null ? Optional.empty() : netlist().net(id);
+        return network == null || id == null ? Optional.empty() : netlist().net(id);
     }
 
     /**

@@ -22,6 +22,11 @@ public interface SessionListener {
         // not of interest
     }
 
+    /** The selected signal goes another way as far as it is followed, or one stands elsewhere on it. */
+    default void routeChanged() {
+        // not of interest
+    }
+
     /** The pointer is over another net, or over none. */
     default void hoverChanged() {
         // not of interest

@@ -8,14 +8,10 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 
 import org.eclipse.swt.widgets.Display;
 import org.probeleaf.job.Job;
-import org.probeleaf.job.JobException;
 import org.probeleaf.job.JobState;
 import org.probeleaf.job.change.Change;
 import org.probeleaf.job.mark.KeptBoardChange;
@@ -32,16 +28,9 @@ public final class SheetSession {
     private final Path asked;
     private final Display display;
     private final List<SessionListener> listeners = new CopyOnWriteArrayList<>();
-    private final ExecutorService worker = Executors.newSingleThreadExecutor(r -> {
-        Thread t = new Thread(r, "job file");
-        t.setDaemon(true);
-        return t;
-    });
-
-    private final AtomicInteger underway = new AtomicInteger();
-
+    private final JobThread worker = new JobThread(() -> post(() -> tell(SessionListener::statusChanged)),
+            this::showTrouble);
     /** Owned by the worker. */
-    private volatile Job job;
     private Facts workerFacts;
 
     /** Owned by the display thread. */
@@ -52,6 +41,8 @@ public final class SheetSession {
     private String selectedMark;
     private Trouble trouble;
     private final RecognitionRun recognition = new RecognitionRun(new Host(), t -> this.trouble = t);
+    private final RouteFinder routes = new RouteFinder(worker, this::post, () -> facts, () -> tell(
+            SessionListener::routeChanged));
     private int currentPage;
     private boolean drawn;
     private boolean recogniseWhenDrawn;
@@ -99,11 +90,8 @@ public final class SheetSession {
 
     /** On the worker: the job is open. */
     private void opened(Job ready) {
-        if (job != null) {
-            job.close();
-        }
-        job = ready;
-        job.addListener(state -> publish(factsOf(state)));
+        worker.take(ready);
+        ready.addListener(state -> publish(factsOf(state)));
         boolean toRead = ready.readOnly();
         Path place = ready.file();
         post(() -> {
@@ -155,6 +143,7 @@ public final class SheetSession {
             tell(SessionListener::factsChanged);
             if (otherNets) {
                 tell(SessionListener::selectionChanged);
+                routes.again();
             }
         });
     }
@@ -174,7 +163,7 @@ public final class SheetSession {
     private final class Host implements RecognitionRun.Host {
         @Override
         public Job job() {
-            return job;
+            return worker.job();
         }
 
         @Override
@@ -199,35 +188,15 @@ public final class SheetSession {
         }
     }
 
-    /** Something done to the job on its thread. */
-    @FunctionalInterface
-    private interface JobAction {
-        void on(Job job) throws JobException;
-    }
-
-    private void onJob(JobAction action) {
-        if (closed) {
-            return;
+    private void onJob(JobThread.JobAction action) {
+        if (!closed) {
+            worker.onJob(action);
         }
-        underway.incrementAndGet();
-        post(() -> tell(SessionListener::statusChanged));
-        worker.execute(() -> {
-            try {
-                if (job != null) {
-                    action.on(job);
-                }
-            } catch (JobException | IllegalArgumentException | IllegalStateException e) {
-                showTrouble(new Trouble(Trouble.Kind.NOTICE, e.getMessage()));
-            } finally {
-                underway.decrementAndGet();
-                post(() -> tell(SessionListener::statusChanged));
-            }
-        });
     }
 
     /** Whether a change is on its way to disk. */
     public boolean saving() {
-        return underway.get() > 0;
+        return worker.busy();
     }
 
     /** Makes a change; it shows when it is safe on disk. */
@@ -320,7 +289,21 @@ public final class SheetSession {
             selection = next;
             selectedMark = null;
             tell(SessionListener::selectionChanged);
+            routes.begin(next);
         }
+    }
+
+    /** Where the selected signal goes. */
+    public RouteFinder routes() {
+        return routes;
+    }
+
+    /** Selects a pin at a net of the route, by its number; the route stays. */
+    public void standAt(int number, Selection next) {
+        selection = next;
+        selectedMark = null;
+        tell(SessionListener::selectionChanged);
+        routes.standAt(number);
     }
 
     /** Id of the selected mark. */
@@ -333,6 +316,7 @@ public final class SheetSession {
         selection = place;
         selectedMark = id;
         tell(SessionListener::selectionChanged);
+        routes.begin(place);
     }
 
     public Optional<Net> hover() {
@@ -424,12 +408,6 @@ public final class SheetSession {
         listeners.clear();
         stopRecognition();
         Sheets open = sheets;
-        worker.execute(() -> {
-            open.close();
-            if (job != null) {
-                job.close();
-            }
-        });
-        worker.shutdown();
+        worker.end(open::close);
     }
 }

@@ -40,6 +40,12 @@ final class NetPainter {
         stroke(gc, frame, net, Palette.tint(Palette.SKY, 0.85), width);
     }
 
+    /** A net that the selected signal reaches. */
+    void followed(GC gc, PageFrame frame, Net net) {
+        double width = Math.max(4, Math.min(14, frame.zoom() * 4));
+        stroke(gc, frame, net, Palette.tint(Palette.GREEN, 0.28), width);
+    }
+
     /** The selected net on a thumbnail. */
     void small(GC gc, PageFrame frame, Net net) {
         stroke(gc, frame, net, Palette.tint(Palette.SKY, 0.8), 3);

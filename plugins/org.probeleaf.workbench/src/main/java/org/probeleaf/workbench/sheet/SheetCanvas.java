@@ -86,6 +86,11 @@ public final class SheetCanvas extends Canvas {
         }
 
         @Override
+        public void routeChanged() {
+            redraw();
+        }
+
+        @Override
         public void hoverChanged() {
             redraw();
         }

@@ -32,6 +32,7 @@ final class SheetPainter {
     private final double device;
     private final PagePainter pages;
     private final NetPainter nets;
+    private final RoutePainter routes;
     private final CardLayer cards;
     private final EdgeTabs tabs;
     private final CorrectingPainter correcting;
@@ -44,6 +45,7 @@ final class SheetPainter {
         this.device = device;
         this.pages = new PagePainter(tiles, device);
         this.nets = new NetPainter(look);
+        this.routes = new RoutePainter(look, nets);
         this.cards = new CardLayer(look);
         this.board = new BoardPainter(look);
         this.tabs = new EdgeTabs(look, nets);
@@ -104,6 +106,9 @@ final class SheetPainter {
     }
 
     private void under(GC gc, PageFrame frame, List<FindHit> hits, int hit) {
+        if (!correcting.shows()) {
+            session.routes().route().ifPresent(r -> routes.bands(gc, frame, r));
+        }
         Net selected = session.selectedNet().orElse(null);
         if (selected != null) {
             nets.band(gc, frame, selected);
@@ -133,6 +138,9 @@ final class SheetPainter {
     private void over(GC gc, PageFrame frame, Facts facts) {
         board.paint(gc, frame, facts.state().boards());
         session.selectedNet().ifPresent(net -> nets.pins(gc, frame, facts.pinsOn(net)));
+        if (!correcting.shows()) {
+            session.routes().route().ifPresent(r -> routes.numbers(gc, frame, r, session.routes().at()));
+        }
         session.selection().filter(s -> s.page() == frame.page()).ifPresent(s -> focus(gc, frame.toScreen(s.at())));
         cards.paint(gc, frame, facts.state(), tiles.ink(frame.page()), session.selectedMark().orElse(null));
         correcting.over(gc, frame);

@@ -51,6 +51,11 @@ final class ViewportReport {
                 }
 
                 @Override
+                public void routeChanged() {
+                    write();
+                }
+
+                @Override
                 public void statusChanged() {
                     write();
                 }
@@ -75,13 +80,14 @@ final class ViewportReport {
                 .collect(Collectors.joining(","));
         String json = String.format(Locale.ROOT,
                 "{\"drawn\":%b,\"recognised\":%b,\"recognising\":%b,\"selected\":\"%s\",\"revision\":%d,\"focus\":%b,\"typing\":%b,\"trouble\":\"%s\","
-                + "\"correcting\":\"%s\",\"misses\":%b,\"trial\":\"%s\",\"menu\":%b,"
+                + "\"route\":%d,\"step\":%d,\"correcting\":\"%s\",\"misses\":%b,\"trial\":\"%s\",\"menu\":%b,"
                 + "\"canvas\":[%d,%d,%d,%d],\"pages\":[%s]}%n",
                 session.drawn(), session.facts().map(f -> f.recognised()).orElse(false), session.recognising(),
                 session.selectedNet().map(n -> n.id()).orElse(""),
                 session.facts().map(f -> f.state().revision()).orElse(-1L), canvas.isFocusControl(),
                 canvas.getDisplay().getFocusControl() instanceof Text,
                 session.trouble().map(t -> t.text().replace("\\", "\\\\").replace("\"", "\\\"")).orElse(""),
+                session.routes().route().map(r -> r.nodes().size()).orElse(0), session.routes().at(),
                 correcting.task().map(t -> t.name() + " " + correcting.picks().size()).orElse(""),
                 correcting.misses(), correcting.trial().map(t -> t.works() ? "DONE" : "NOT").orElse(""), canvas.getMenu().isVisible(), corner.x, corner.y, canvas.getSize().x, canvas.getSize().y, pages);
         try {
