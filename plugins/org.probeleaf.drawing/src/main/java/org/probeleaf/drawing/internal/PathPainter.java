@@ -30,6 +30,7 @@ final class PathPainter {
     private final AffineTransform display;
     private final double displayScale;
     private final ClipStack clips;
+    private final LineClipper clipper;
     private final ExtractionLimits limits;
     private final PathCollector path = new PathCollector();
     private final List<Stroke> strokes = new ArrayList<>();
@@ -54,6 +55,7 @@ final class PathPainter {
         this.display = display;
         this.displayScale = Math.sqrt(Math.abs(display.getDeterminant()));
         this.clips = clips;
+        this.clipper = new LineClipper(clips.box());
         this.limits = limits;
     }
 
@@ -175,9 +177,15 @@ final class PathPainter {
                 // A zero-length line shows as a dot where its ends are round or square.
                 points = List.of(points.get(0), points.get(0));
             }
-            if (Box.around(points).grow(width / 2).intersects(clip)
-                    && !strokeRepeats.tooMany(points, rgb)) {
+            Box box = Box.around(points);
+            if (!box.grow(width / 2).intersects(clip) || strokeRepeats.tooMany(points, rgb)) {
+                continue;
+            }
+            if (clipper.holds(box)) {
                 strokes.add(new Stroke(points, sub.closed, sub.curved, width, rgb, dashed, round));
+            } else {
+                clipper.clipped(points, sub.closed).forEach(part ->
+                        strokes.add(new Stroke(part, false, sub.curved, width, rgb, dashed, round)));
             }
         }
     }

@@ -38,7 +38,7 @@ final class Frame {
             open.clear();
         }
         if (!frame.isEmpty()) {
-            SpatialIndex<Segment> index = new SpatialIndex<>(segments, Segment::box);
+            SpatialIndex<Segment> index = SpatialIndex.ofSegments(segments);
             while (!open.isEmpty()) {
                 Segment s = open.remove();
                 for (Segment t : index.touching(s.box().grow(reach))) {

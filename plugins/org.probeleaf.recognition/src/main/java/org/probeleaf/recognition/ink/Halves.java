@@ -20,7 +20,7 @@ final class Halves {
 
     /** The lines with every pair of halves replaced by one line. */
     static List<Segment> joined(List<Segment> lines, double pitch, double reach) {
-        SpatialIndex<Segment> index = new SpatialIndex<>(lines, Segment::box);
+        SpatialIndex<Segment> index = SpatialIndex.ofSegments(lines);
         Set<Segment> gone = new HashSet<>();
         List<Segment> result = new ArrayList<>();
         for (Segment s : lines) {

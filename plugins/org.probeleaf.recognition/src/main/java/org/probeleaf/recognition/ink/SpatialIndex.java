@@ -6,8 +6,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
+import org.probeleaf.drawing.primitive.Stroke;
 import org.probeleaf.schematic.geometry.Box;
 import org.probeleaf.schematic.geometry.Point;
 
@@ -26,7 +29,7 @@ public final class SpatialIndex<T> {
     private static final int FAN = 8;
 
     private final T[] things;
-    /** For each place of the lowest level the thing that lies there. */
+    /** For each place of the lowest level the thing that lies there; a thing may lie at several. */
     private final int[] order;
     /** For each level, lowest first, its boxes: x0, y0, x1, y1 and so on. */
     private final List<double[]> levels = new ArrayList<>();
@@ -35,17 +38,34 @@ public final class SpatialIndex<T> {
      * @param things what to index
      * @param box    the place a thing takes
      */
-    @SuppressWarnings("unchecked")
     public SpatialIndex(Collection<? extends T> things, Function<? super T, Box> box) {
+        this(things, (thing, boxes) -> boxes.add(box.apply(thing)));
+    }
+
+    /**
+     * @param things what to index
+     * @param places puts the boxes in a list that together are the place a thing takes, one or more
+     */
+    @SuppressWarnings("unchecked")
+    private SpatialIndex(Collection<? extends T> things, BiConsumer<? super T, List<Box>> places) {
         this.things = (T[]) things.toArray();
-        Box[] boxes = new Box[this.things.length];
-        for (int i = 0; i < boxes.length; i++) {
-            boxes[i] = box.apply(this.things[i]);
+        List<Box> all = new ArrayList<>(this.things.length);
+        int[] owner = new int[this.things.length];
+        for (int i = 0; i < this.things.length; i++) {
+            int from = all.size();
+            places.accept(this.things[i], all);
+            if (all.size() > owner.length) {
+                owner = Arrays.copyOf(owner, Math.max(all.size(), 2 * owner.length));
+            }
+            Arrays.fill(owner, from, all.size(), i);
         }
-        this.order = tiled(boxes);
+        Box[] boxes = all.toArray(Box[]::new);
+        int[] tiled = tiled(boxes);
+        this.order = new int[tiled.length];
         double[] lowest = new double[4 * boxes.length];
         for (int i = 0; i < order.length; i++) {
-            Box b = boxes[order[i]];
+            order[i] = owner[tiled[i]];
+            Box b = boxes[tiled[i]];
             lowest[4 * i] = b.x0();
             lowest[4 * i + 1] = b.y0();
             lowest[4 * i + 2] = b.x1();
@@ -55,6 +75,33 @@ public final class SpatialIndex<T> {
         while (levels.get(levels.size() - 1).length > 4 * FAN) {
             levels.add(above(levels.get(levels.size() - 1)));
         }
+    }
+
+    /** An index of segments; of one that slants over the page only the neighbourhood is searched, not all its box. */
+    public static SpatialIndex<Segment> ofSegments(Collection<Segment> segments) {
+        return new SpatialIndex<>(segments,
+                (s, boxes) -> boxes.addAll(LinePieces.boxes(List.of(s.a(), s.b()), false, s.box())));
+    }
+
+    /**
+     * An index of segments that take more room than their own.
+     *
+     * @param margin how far beyond its line, in points, a segment is still to be found
+     */
+    public static SpatialIndex<Segment> ofSegments(Collection<Segment> segments, ToDoubleFunction<Segment> margin) {
+        return new SpatialIndex<>(segments, (s, boxes) -> {
+            for (Box piece : LinePieces.boxes(List.of(s.a(), s.b()), false, s.box())) {
+                boxes.add(piece.grow(margin.applyAsDouble(s)));
+            }
+        });
+    }
+
+    /** An index of numbers that stand for strokes; of a large one only the neighbourhood of its lines is searched. */
+    public static SpatialIndex<Integer> ofStrokes(Collection<Integer> numbers, List<Stroke> strokes) {
+        return new SpatialIndex<>(numbers, (i, boxes) -> {
+            Stroke s = strokes.get(i);
+            boxes.addAll(LinePieces.boxes(s.points(), s.closed(), Box.around(s.points())));
+        });
     }
 
     /** Things whose boxes touch {@code box}. */
@@ -77,7 +124,9 @@ public final class SpatialIndex<T> {
         Arrays.sort(found.ids, 0, found.count);
         List<T> list = new ArrayList<>(found.count);
         for (int i = 0; i < found.count; i++) {
-            list.add(things[found.ids[i]]);
+            if (i == 0 || found.ids[i] != found.ids[i - 1]) {
+                list.add(things[found.ids[i]]);
+            }
         }
         return list;
     }

@@ -79,8 +79,8 @@ final class StyleRoles {
      * belong to, wires end on leads.
      */
     private static double[] aloof(double[] ink, List<Segment> segments, double reach) {
-        SpatialIndex<Segment> closed = new SpatialIndex<>(
-                segments.stream().filter(s -> s.shape() == Shape.CLOSED).toList(), Segment::box);
+        SpatialIndex<Segment> closed = SpatialIndex.ofSegments(
+                segments.stream().filter(s -> s.shape() == Shape.CLOSED).toList());
         int[] lines = new int[ink.length];
         int[] leads = new int[ink.length];
         for (Segment s : segments) {
@@ -136,7 +136,7 @@ final class StyleRoles {
                 thin.add(s);
             }
         }
-        SpatialIndex<Segment> index = new SpatialIndex<>(thick, s -> s.box().grow(s.width() / 2));
+        SpatialIndex<Segment> index = SpatialIndex.ofSegments(thick, s -> s.width() / 2);
         int[] entries = new int[styles.size()];
         int[] freeEnds = new int[styles.size()];
         int[] ends = new int[styles.size()];
@@ -210,7 +210,7 @@ final class StyleRoles {
      */
     private static List<int[]> junctions(List<Segment> segments, List<Style> styles, List<Dot> dots, double reach,
             double pitch) {
-        SpatialIndex<Segment> index = new SpatialIndex<>(segments, Segment::box);
+        SpatialIndex<Segment> index = SpatialIndex.ofSegments(segments);
         List<int[]> junctions = new ArrayList<>();
         List<Double> radii = new ArrayList<>();
         for (Dot dot : dots) {

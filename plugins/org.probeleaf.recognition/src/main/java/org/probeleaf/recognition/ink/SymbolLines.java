@@ -29,7 +29,7 @@ final class SymbolLines {
     SymbolLines(List<Segment> segments, double pitch, double reach) {
         this.pitch = pitch;
         this.reach = reach;
-        this.all = new SpatialIndex<>(segments, Segment::box);
+        this.all = SpatialIndex.ofSegments(segments);
         Map<Integer, Box> round = new HashMap<>();
         for (Segment s : segments) {
             if (s.shape() == Shape.ROUND) {

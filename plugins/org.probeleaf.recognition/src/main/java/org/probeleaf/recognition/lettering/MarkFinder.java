@@ -21,6 +21,8 @@ final class MarkFinder {
 
     /** The largest letter, in points. */
     private static final double LARGEST = 24;
+    /** The widest pen that letters of that size are drawn with, in points. */
+    private static final double WIDEST = LARGEST / 4;
 
     /** The most strokes that one letter is drawn with where a curve is one stroke, and where it is many. */
     private static final int CHAINS_OF_LETTER = 4;
@@ -69,7 +71,7 @@ final class MarkFinder {
                 ids.add(i);
             }
         }
-        SpatialIndex<Integer> index = new SpatialIndex<>(ids, i -> boxes[i]);
+        SpatialIndex<Integer> index = SpatialIndex.ofStrokes(ids, strokes);
         for (int i : ids) {
             if (isSmall(i)) {
                 join(i, index);
@@ -84,7 +86,7 @@ final class MarkFinder {
     }
 
     private boolean isSmall(int i) {
-        return !strokes.get(i).dashed() && length(i) <= LARGEST;
+        return !strokes.get(i).dashed() && length(i) <= LARGEST && strokes.get(i).width() <= WIDEST;
     }
 
     private void join(int i, SpatialIndex<Integer> index) {

@@ -43,7 +43,7 @@ final class BusMembers {
         this.conductors = conductors;
         this.pool = pool;
         this.tags = tags;
-        this.buses = new SpatialIndex<>(page.buses(), b -> b.box().grow(b.width() / 2));
+        this.buses = SpatialIndex.ofSegments(page.buses(), b -> b.width() / 2);
         findMembers();
     }
 

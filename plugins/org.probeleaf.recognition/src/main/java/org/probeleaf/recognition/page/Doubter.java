@@ -124,7 +124,8 @@ final class Doubter {
         double near = NEARLY * page.ink().pitch();
         List<Segment> ink = new ArrayList<>();
         page.bodies().forEach(b -> ink.addAll(b.ink()));
-        SpatialIndex<Segment> bodyInk = new SpatialIndex<>(ink, Segment::box);
+        SpatialIndex<Segment> bodyInk = SpatialIndex.ofSegments(ink);
+        SpatialIndex<Segment> buses = SpatialIndex.ofSegments(page.ink().buses(), b -> reach + b.width() / 2);
         for (int i = 0; i < page.conductors().segments().size(); i++) {
             Segment s = page.conductors().segments().get(i);
             if (!page.conductors().isWire(i)) {
@@ -132,7 +133,7 @@ final class Doubter {
             }
             for (Point end : new Point[] {s.a(), s.b()}) {
                 if (page.conductors().near(end, reach).size() > 1 || meets(bodyInk, end, reach)
-                        || meetsBus(end, reach)) {
+                        || meetsBus(buses, end, reach)) {
                     continue;
                 }
                 int self = page.conductors().conductor(i);
@@ -149,8 +150,8 @@ final class Doubter {
         return index.near(end, reach).stream().anyMatch(s -> s.distance(end) <= reach);
     }
 
-    private boolean meetsBus(Point end, double reach) {
-        return page.ink().buses().stream().anyMatch(b -> b.distance(end) <= reach + b.width() / 2);
+    private static boolean meetsBus(SpatialIndex<Segment> buses, Point end, double reach) {
+        return buses.near(end, 0).stream().anyMatch(b -> b.distance(end) <= reach + b.width() / 2);
     }
 
     /** Conductors with the names of two supplies. */

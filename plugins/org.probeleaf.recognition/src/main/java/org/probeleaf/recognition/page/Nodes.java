@@ -5,6 +5,7 @@ package org.probeleaf.recognition.page;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -12,6 +13,7 @@ import java.util.TreeSet;
 
 import org.probeleaf.recognition.ink.Groups;
 import org.probeleaf.recognition.ink.Segment;
+import org.probeleaf.recognition.ink.SpatialIndex;
 import org.probeleaf.recognition.name.NetNames;
 import org.probeleaf.recognition.name.Tag;
 import org.probeleaf.recognition.wiring.Contact;
@@ -144,50 +146,43 @@ final class Nodes {
             if (page.ink().buses().isEmpty()) {
                 continue;
             }
-            List<Integer> members = membersOf(page);
-            for (int segment : members) {
+            Set<Integer> named = new HashSet<>();
+            page.names().tags().forEach(t -> named.add(page.conductors().conductor(t.segment())));
+            Map<Integer, Set<String>> pinNames = pinNames(page);
+            for (int segment : membersOf(page)) {
                 int conductor = page.conductors().conductor(segment);
-                boolean named = false;
-                for (Tag tag : page.names().tags()) {
-                    named |= page.conductors().conductor(tag.segment()) == conductor;
-                }
-                if (!named) {
-                    String pin = onlyPinName(page, conductor);
-                    if (pin != null) {
-                        joinName(byName, pin, base[p] + segment);
-                    }
+                Set<String> names = pinNames.getOrDefault(conductor, Set.of());
+                if (!named.contains(conductor) && names.size() == 1) {
+                    joinName(byName, names.iterator().next(), base[p] + segment);
                 }
             }
         }
     }
 
-    private static List<Integer> membersOf(PageReading page) {
-        List<Integer> members = new ArrayList<>();
+    private static Set<Integer> membersOf(PageReading page) {
+        Set<Integer> members = new LinkedHashSet<>();
         double reach = page.ink().reach();
+        SpatialIndex<Segment> buses = SpatialIndex.ofSegments(page.ink().buses(), b -> reach + b.width() / 2);
         for (int i = 0; i < page.conductors().segments().size(); i++) {
             Segment s = page.conductors().segments().get(i);
             for (Point end : new Point[] {s.a(), s.b()}) {
-                for (Segment bus : page.ink().buses()) {
-                    if (bus.distance(end) <= reach + bus.width() / 2) {
-                        members.add(i);
-                    }
+                if (buses.near(end, 0).stream().anyMatch(b -> b.distance(end) <= reach + b.width() / 2)) {
+                    members.add(i);
                 }
             }
         }
         return members;
     }
 
-    private static String onlyPinName(PageReading page, int conductor) {
-        String name = null;
+    /** The names of the pins on each conductor, by its number. */
+    private static Map<Integer, Set<String>> pinNames(PageReading page) {
+        Map<Integer, Set<String>> names = new HashMap<>();
         for (Contact c : page.contacts()) {
-            String n = page.names().names().get(c);
-            if (n != null && page.conductors().conductor(c.segment()) == conductor) {
-                if (name != null && !name.equals(n)) {
-                    return null;
-                }
-                name = n;
+            String name = page.names().names().get(c);
+            if (name != null) {
+                names.computeIfAbsent(page.conductors().conductor(c.segment()), k -> new HashSet<>(2)).add(name);
             }
         }
-        return name;
+        return names;
     }
 }

@@ -31,6 +31,8 @@ final class BodyBuilder {
     private static final double SMALL = 3.2;
     /** A gap over which a piece with a lead joins a symbol that has two, as a gate joins its channel; in pitches. */
     private static final double CLOSE = 0.4;
+    /** Lines of a body that are gone through one by one rather than searched. */
+    private static final int FEW = 24;
 
     private final PageInk page;
     private final List<Segment> ink;
@@ -41,16 +43,18 @@ final class BodyBuilder {
     private final SpatialIndex<Segment> wires;
     private final SpatialIndex<Segment> conductors;
     private final Map<Integer, Boolean> borders = new HashMap<>();
+    /** The leads of each body, by id, as far as they were asked for. */
+    private final Map<Integer, List<Segment>> leads = new HashMap<>();
 
     BodyBuilder(PageInk page, List<Segment> ink, List<Segment> leads, Set<Segment> plates) {
         this.plates = plates;
         this.page = page;
         this.ink = ink;
         this.groups = new Groups(ink.size());
-        this.wires = new SpatialIndex<>(page.wires(), Segment::box);
+        this.wires = SpatialIndex.ofSegments(page.wires());
         List<Segment> all = new ArrayList<>(page.wires());
         all.addAll(leads);
-        this.conductors = new SpatialIndex<>(all, Segment::box);
+        this.conductors = SpatialIndex.ofSegments(all);
     }
 
     List<Body> bodies() {
@@ -71,7 +75,7 @@ final class BodyBuilder {
             }
         }
         double reach = page.reach();
-        SpatialIndex<Segment> index = new SpatialIndex<>(ink, Segment::box);
+        SpatialIndex<Segment> index = SpatialIndex.ofSegments(ink);
         for (int i = 0; i < ink.size(); i++) {
             Segment s = ink.get(i);
             for (Segment t : index.touching(s.box().grow(reach))) {
@@ -169,24 +173,35 @@ final class BodyBuilder {
         return leadsOf(b).size();
     }
 
-    /** The conductors that come to a body, one for each place. */
     private List<Segment> leadsOf(Body b) {
-        List<Segment> leads = new ArrayList<>();
+        return leads.computeIfAbsent(b.id(), k -> findLeads(b));
+    }
+
+    /** The conductors that come to a body, one for each place. */
+    private List<Segment> findLeads(Body b) {
+        List<Segment> found = new ArrayList<>();
         List<Point> places = new ArrayList<>();
         double thickest = b.ink().stream().mapToDouble(Segment::width).max().orElse(0);
+        SpatialIndex<Segment> own = b.ink().size() > FEW ? SpatialIndex.ofSegments(b.ink(), this::around) : null;
         for (Segment c : conductors.touching(b.box().grow(page.reach() + thickest / 2))) {
             for (Point end : new Point[] {c.a(), c.b()}) {
-                if (b.ink().stream().anyMatch(s -> s.comesNear(end, Math.max(page.reach(), s.width() / 2 + 0.1)))) {
+                List<Segment> here = own == null ? b.ink() : own.near(end, 0);
+                if (here.stream().anyMatch(s -> s.comesNear(end, around(s)))) {
                     // Two lines that come to one place are one lead.
                     if (places.stream().noneMatch(p -> p.distance(end) <= page.reach())) {
                         places.add(end);
-                        leads.add(c);
+                        found.add(c);
                     }
                     break;
                 }
             }
         }
-        return leads;
+        return found;
+    }
+
+    /** How far from a line what comes to it may end: within its own width. */
+    private double around(Segment s) {
+        return Math.max(page.reach(), s.width() / 2 + 0.1);
     }
 
     /** Two equal bars right opposite each other: the plates of a capacitor, however far apart they are drawn. */

@@ -79,9 +79,9 @@ final class LeadSorter {
     }
 
     private void sort(List<Segment> lines, List<Segment> slanting) {
-        SpatialIndex<Segment> solid = new SpatialIndex<>(body, Segment::box);
-        SpatialIndex<Segment> line = new SpatialIndex<>(lines, Segment::box);
-        SpatialIndex<Segment> wire = new SpatialIndex<>(page.wires(), Segment::box);
+        SpatialIndex<Segment> solid = SpatialIndex.ofSegments(body);
+        SpatialIndex<Segment> line = SpatialIndex.ofSegments(lines);
+        SpatialIndex<Segment> wire = SpatialIndex.ofSegments(page.wires());
         List<Segment> all = new ArrayList<>(lines);
         all.addAll(slanting);
         if (page.wires().isEmpty()) {
@@ -101,7 +101,7 @@ final class LeadSorter {
             }
         }
         body.addAll(added);
-        SpatialIndex<Segment> core = new SpatialIndex<>(body, Segment::box);
+        SpatialIndex<Segment> core = SpatialIndex.ofSegments(body);
         for (Segment s : later) {
             boolean a = meets(s.a(), core, s);
             boolean b = meets(s.b(), core, s);

@@ -62,7 +62,7 @@ final class Loops {
     }
 
     private static Map<Segment, List<Double>> cuts(List<Segment> lines, double reach) {
-        SpatialIndex<Segment> index = new SpatialIndex<>(lines, Segment::box);
+        SpatialIndex<Segment> index = SpatialIndex.ofSegments(lines);
         Map<Segment, List<Double>> cuts = new HashMap<>();
         for (Segment s : lines) {
             cuts.put(s, new ArrayList<>(List.of(0.0, s.length())));

@@ -35,14 +35,14 @@ public record Symbols(List<Body> bodies, List<Segment> leads) {
         List<Segment> sorted = withoutLoops(sorter, ink, page);
         List<Body> bodies = new BodyBuilder(page, ink, sorted, sorter.plates()).bodies();
         Map<Segment, Integer> owner = owners(bodies);
-        SpatialIndex<Segment> index = new SpatialIndex<>(ink, Segment::box);
+        SpatialIndex<Segment> index = SpatialIndex.ofSegments(ink);
         List<Segment> pieces = new ArrayList<>();
         for (Segment lead : sorted) {
             pieces.addAll(cutAtBody(lead, index, owner, bodies, page));
         }
-        SpatialIndex<Segment> conductors = new SpatialIndex<>(concat(pieces, page.wires()), Segment::box);
+        SpatialIndex<Segment> conductors = SpatialIndex.ofSegments(concat(pieces, page.wires()));
         List<Segment> leads = new ArrayList<>();
-        SpatialIndex<Segment> wires = new SpatialIndex<>(page.wires(), Segment::box);
+        SpatialIndex<Segment> wires = SpatialIndex.ofSegments(page.wires());
         SpatialIndex<Body> boxes = boxes(bodies, wires, page);
         for (Segment lead : pieces) {
             Set<Integer> atA = bodiesAt(lead.a(), index, owner, page.reach());
@@ -57,7 +57,7 @@ public record Symbols(List<Body> bodies, List<Segment> leads) {
             (atA.isEmpty() && !mark && !hook && !isInside(lead, boxes, wires, page) ? leads : ink).add(lead);
         }
         bodies = new BodyBuilder(page, ink, leads, sorter.plates()).bodies();
-        SpatialIndex<Segment> all = new SpatialIndex<>(concat(page.wires(), leads), Segment::box);
+        SpatialIndex<Segment> all = SpatialIndex.ofSegments(concat(page.wires(), leads));
         return new Symbols(new Rows(page, all).apart(new Stacks(page, all).apart(bodies)), leads);
     }
 
@@ -81,9 +81,9 @@ public record Symbols(List<Body> bodies, List<Segment> leads) {
         }
         List<Body> bodies = new BodyBuilder(page, ink, sorter.leads(), sorter.plates()).bodies();
         Map<Segment, Integer> owner = owners(bodies);
-        SpatialIndex<Segment> small = new SpatialIndex<>(bodies.stream()
+        SpatialIndex<Segment> small = SpatialIndex.ofSegments(bodies.stream()
                 .filter(b -> Math.max(b.box().width(), b.box().height()) < LARGEST_LOOP * page.pitch())
-                .flatMap(b -> b.ink().stream()).toList(), Segment::box);
+                .flatMap(b -> b.ink().stream()).toList());
         List<Segment> lines = sorter.leads().stream().filter(s -> s.length() < LARGEST_LOOP * page.pitch()).toList();
         Groups close = closePieces(bodies, page);
         Loops loops = new Loops(lines, page.reach(), p -> small.near(p, page.reach()).stream()

@@ -51,13 +51,13 @@ public final class Conductors {
         for (int i = 0; i < segments.size(); i++) {
             ids.put(segments.get(i), i);
         }
-        this.index = new SpatialIndex<>(segments, Segment::box);
+        this.index = SpatialIndex.ofSegments(segments);
         List<Segment> ink = new ArrayList<>();
         symbols.bodies().forEach(b -> ink.addAll(b.ink()));
-        this.bodyInk = new SpatialIndex<>(ink, Segment::box);
+        this.bodyInk = SpatialIndex.ofSegments(ink);
         this.dots = new SpatialIndex<>(page.dots().stream().filter(this::isJunction).toList(),
                 d -> Box.of(d.at()).grow(Math.max(page.reach(), d.radius())));
-        this.buses = new SpatialIndex<>(page.buses(), b -> b.box().grow(page.reach() + b.width() / 2));
+        this.buses = SpatialIndex.ofSegments(page.buses(), b -> page.reach() + b.width() / 2);
         joinAtEnds();
         joinAtDots();
     }

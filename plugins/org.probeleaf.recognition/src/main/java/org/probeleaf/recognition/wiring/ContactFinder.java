@@ -48,7 +48,7 @@ public final class ContactFinder {
                 all.add(s);
             }
         }
-        ink = new SpatialIndex<>(all, Segment::box);
+        ink = SpatialIndex.ofSegments(all);
         bodyIndex = new SpatialIndex<>(bodies, Body::box);
     }
 
