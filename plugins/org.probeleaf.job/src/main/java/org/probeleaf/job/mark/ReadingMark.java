@@ -26,7 +26,7 @@ import org.probeleaf.schematic.quantity.Quantity;
  * @param value       what was understood
  * @param remark      the rest of what was typed and any note on the reading; empty where there is none, never null
  * @param expectation what it should be, or null where nothing was said
- * @param verdict     what is to be said of it, or null without an expectation
+ * @param verdict     what is to be said of it, or null without an expectation and a word of the person
  * @param when        when it was made
  * @param card        where the person moved its card, or null where it is laid out by itself
  */
@@ -36,7 +36,8 @@ public record ReadingMark(String id, Place place, int page, Point at, String typ
     private static final Pattern DIGITS = Pattern.compile("-?\\d+(?:\\.\\d+)?");
 
     /**
-     * A new reading, judged against its expectation.
+     * A new reading, judged against its expectation. Where the person says {@code good} or {@code bad}, in place of a
+     * value or as the first word after it, that counts in place of the judgement.
      *
      * @param typed       the value as typed, with its remark ({@code "2.2V flat"})
      * @param note        a further remark; may be empty
@@ -48,7 +49,8 @@ public record ReadingMark(String id, Place place, int page, Point at, String typ
         BenchValue read = expectation == null ? BenchValue.parse(typed) : BenchValue.parse(typed, expectation.kind());
         String remark = note.isBlank() ? read.remark()
                 : read.remark().isEmpty() ? note.strip() : read.remark() + "; " + note.strip();
-        Verdict verdict = expectation == null ? null : expectation.judge(read.quantity());
+        Verdict judged = expectation == null ? null : expectation.judge(read.quantity());
+        Verdict verdict = WordOfPerson.over(judged, read.quantity(), remark);
         return new ReadingMark(UUID.randomUUID().toString(), place, anchor.page(), anchor.at(), typed.strip(),
                 read.quantity(), remark, expectation, verdict, when, null);
     }

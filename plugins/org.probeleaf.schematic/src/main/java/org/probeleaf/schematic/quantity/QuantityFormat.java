@@ -20,6 +20,7 @@ final class QuantityFormat {
         return switch (quantity.kind()) {
             case LOGIC -> v == 1 ? "high" : "low";
             case CONTINUITY -> v == 1 ? "joined" : "open";
+            case CONDITION -> v == 1 ? "good" : "bad";
             case NUMBER -> number(v);
             case TEMPERATURE -> plain(v, 0) + " " + Unit.DEGREE_CELSIUS.symbol();
             case CAPACITANCE -> prefixed(v, Math.abs(v) < 0.1 ? Math.min(-6, exponent(v)) : 0) + "F";

@@ -22,6 +22,8 @@ public enum QuantityKind {
     RESISTANCE(Unit.OHM, "resistance"),
     /** Whether two places are joined: 1 joined, 0 open. */
     CONTINUITY(Unit.NONE, "continuity"),
+    /** No measure but what the person makes of it: 1 good, 0 bad. */
+    CONDITION(Unit.NONE, "word"),
     /** Degrees Celsius. */
     TEMPERATURE(Unit.DEGREE_CELSIUS, "temperature"),
     /** Amperes. */
@@ -54,6 +56,6 @@ public enum QuantityKind {
 
     /** Whether its values are one of two states rather than a measure. */
     public boolean isState() {
-        return this == LOGIC || this == CONTINUITY;
+        return this == LOGIC || this == CONTINUITY || this == CONDITION;
     }
 }

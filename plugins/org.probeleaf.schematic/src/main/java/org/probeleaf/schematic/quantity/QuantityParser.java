@@ -41,7 +41,7 @@ final class QuantityParser {
 
     private static IllegalArgumentException refusal(String text) {
         return new IllegalArgumentException(text.isBlank() ? "there is no value; type one like 5.03, 11.8V, 3k3 or H"
-                : "\"" + text.strip() + "\" does not begin with a value; write it like 5.03, 11.8V, 3k3, 100n, H or open");
+                : "\"" + text.strip() + "\" does not begin with a value; write it like 5.03, 11.8V, 3k3, 100n, H, open or bad");
     }
 
     private static Optional<BenchValue> state(String t) {
@@ -112,8 +112,8 @@ final class QuantityParser {
             throw new IllegalArgumentException("the number is too large to be a reading");
         }
         if (kind.isState() && value != 0 && value != 1) {
-            throw new IllegalArgumentException(kind == QuantityKind.LOGIC
-                    ? "a logic state is H or L" : "continuity is open or short");
+            throw new IllegalArgumentException(kind == QuantityKind.LOGIC ? "a logic state is H or L"
+                    : kind == QuantityKind.CONTINUITY ? "continuity is open or short" : "write good or bad");
         }
         return Quantity.of(kind, value);
     }
@@ -135,6 +135,12 @@ final class QuantityParser {
         }
         for (String s : new String[] {"open", "ol", "o.l", "o/c"}) {
             map.put(s, Quantity.of(QuantityKind.CONTINUITY, 0));
+        }
+        for (String s : new String[] {"good", "ok", "okay", "fine"}) {
+            map.put(s, Quantity.of(QuantityKind.CONDITION, 1));
+        }
+        for (String s : new String[] {"bad", "wrong", "faulty"}) {
+            map.put(s, Quantity.of(QuantityKind.CONDITION, 0));
         }
         return Map.copyOf(map);
     }
