@@ -2,8 +2,11 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.trace.follow;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -42,10 +45,29 @@ final class Conduction {
         return BY_LETTERS.contains(book.classOf(part.ref())) ? Optional.empty() : book.find(part.value());
     }
 
-    /** The ways through a part, given its pins on nets. */
-    List<Step> ways(Part part, List<TracedPin> pins) {
+    /** The ways through each part and between mating connectors; {@code ofPart} has the pins on nets. */
+    List<Step> ways(List<Part> parts, Map<String, List<TracedPin>> ofPart) {
+        List<Step> all = new ArrayList<>();
+        for (Part part : parts) {
+            all.addAll(ways(part, ofPart.getOrDefault(part.ref(), List.of())));
+        }
+        Map<String, Part> pullUps = new HashMap<>();
+        all.stream().filter(s -> kind(s.part()) == PartClass.RESISTOR && carries.apply(s.out()) == NetKind.SUPPLY)
+                .forEach(s -> pullUps.putIfAbsent(s.fromNet(), s.part()));
+        for (Part part : parts) {
+            if (kind(part) == PartClass.DIODE) {
+                List<TracedPin> signals = ofPart.getOrDefault(part.ref(), List.of()).stream()
+                        .filter(p -> !carries.apply(p).isSupply()).toList();
+                all.addAll(PassiveWays.pulledDown(part, signals, pullUps::get));
+            }
+        }
+        all.addAll(Mates.ways(parts, book, ofPart));
+        return all;
+    }
+
+    private List<Step> ways(Part part, List<TracedPin> pins) {
         Optional<PartType> type = type(part);
         return type.isPresent() ? SectionWays.of(book, part, type.get(), pins, carries)
-                : PassiveWays.of(part, kind(part), pins);
+                : PassiveWays.of(part, kind(part), pins, carries);
     }
 }

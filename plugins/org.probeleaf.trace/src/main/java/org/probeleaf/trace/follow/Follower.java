@@ -4,13 +4,17 @@ package org.probeleaf.trace.follow;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Queue;
+import java.util.Set;
 
 import org.probeleaf.schematic.netlist.Net;
+import org.probeleaf.schematic.netlist.Pin;
 import org.probeleaf.schematic.place.Place;
 import org.probeleaf.trace.TracedPin;
 
@@ -22,12 +26,16 @@ final class Follower {
     private final Stops stops;
     private final Map<String, Growing> shown = new HashMap<>();
     private final Queue<Growing> open = new ArrayDeque<>();
+    private final boolean down;
+    private final Place from;
     private int count;
     private boolean cut;
 
-    Follower(SignalNetwork network, FollowOptions options) {
+    Follower(SignalNetwork network, FollowOptions options, Place from) {
         this.network = network;
         this.options = options;
+        this.from = from;
+        this.down = options.flow() == Flow.DOWNSTREAM;
         this.stops = new Stops(network, options);
     }
 
@@ -47,7 +55,7 @@ final class Follower {
         }
     }
 
-    Followed follow(Place from, Net net) {
+    Followed follow(Net net) {
         Growing root = new Growing(net, null, 0);
         shown.put(net.id(), root);
         open.add(root);
@@ -61,39 +69,35 @@ final class Follower {
     private void grow(Growing node) {
         NetKind kind = network.kind(node.net.id());
         if (kind.isSupply()) {
-            node.stops.add(stops.supply(node.net, kind));
+            node.stops.add(Stops.supply(node.net, kind));
             return;
         }
         List<TracedPin> pins = network.signals().pinsOn(node.net.id());
-        List<Step> ways = onward(node);
-        if (node.step != null) {
-            Stop whole = stops.whole(node.net, pins, ways);
-            if (whole != null) {
-                cut |= whole.kind() == StopKind.FAN_OUT;
-                node.stops.add(whole);
-                return;
-            }
+        List<Step> all = down ? network.waysFrom(node.net.id()) : network.waysTo(node.net.id());
+        List<Step> onward = onward(node, all);
+        Stop whole = node.step == null ? null : stops.whole(node.net, node.step, pins, onward);
+        if (whole == null && node.depth >= options.depth() && !onward.isEmpty()) {
+            whole = Stop.ofNet(StopKind.DEPTH, "followed through " + options.depth() + " parts, as far as was asked");
         }
-        if (node.depth >= options.depth() && !ways.isEmpty()) {
-            cut = true;
-            node.stops.add(Stop.ofNet(StopKind.DEPTH, "followed through " + options.depth() + " parts, as far as was asked"));
+        if (whole != null) {
+            cut |= whole.kind() == StopKind.FAN_OUT || whole.kind() == StopKind.DEPTH;
+            node.stops.add(whole);
             return;
         }
-        for (Step way : ways) {
+        for (Step way : onward) {
+            if (count >= options.nets()) {
+                cut = true;
+                node.stops.add(Stop.ofNet(StopKind.SIZE, "more is not shown: " + options.nets()
+                        + " nets are shown, as many as were asked for"));
+                break;
+            }
             branch(node, way);
         }
-        stops.atPins(pins, arrival(node)).forEach(node.stops::add);
+        node.stops.addAll(stops.atPins(pins, all, known(node)));
     }
 
     private void branch(Growing node, Step way) {
-        String id = options.flow() == Flow.DOWNSTREAM ? way.toNet() : way.fromNet();
-        if (count >= options.nets()) {
-            if (!cut || node.stops.stream().noneMatch(s -> s.kind() == StopKind.SIZE)) {
-                node.stops.add(Stop.ofNet(StopKind.SIZE, "more is not shown: " + options.nets() + " nets, as many as were asked for"));
-            }
-            cut = true;
-            return;
-        }
+        String id = down ? way.toNet() : way.fromNet();
         count++;
         Growing next = new Growing(network.net(id), way, node.depth + 1);
         node.next.add(next);
@@ -105,26 +109,33 @@ final class Follower {
         }
     }
 
-    /** The ways onward, one for each pin where the signal leaves the part, without the one that leads straight back. */
-    private List<Step> onward(Growing node) {
-        Map<TracedPin, Step> byEnd = new LinkedHashMap<>();
-        boolean down = options.flow() == Flow.DOWNSTREAM;
-        for (Step way : down ? network.waysFrom(node.net.id()) : network.waysTo(node.net.id())) {
-            if (options.takes(way.kind()) && !way.undoes(node.step) && (down ? way.in() : way.out()).pin() != arrivalPin(node)) {
-                byEnd.putIfAbsent(down ? way.out() : way.in(), way);
+    /** The ways onward, one for each section and net, without those that leave by the pin where the signal came. */
+    private List<Step> onward(Growing node, List<Step> ways) {
+        Map<List<Object>, Step> found = new LinkedHashMap<>();
+        Pin came = arrival(node) == null ? null : arrival(node).pin();
+        for (Step way : ways) {
+            if (options.takes(way.kind()) && (down ? way.in() : way.out()).pin() != came) {
+                String unit = way.unit() == null ? "" : way.unit().name();
+                found.putIfAbsent(List.of(way.part().ref(), unit, down ? way.toNet() : way.fromNet()), way);
             }
         }
-        return new ArrayList<>(byEnd.values());
+        return new ArrayList<>(found.values());
     }
 
-    private org.probeleaf.schematic.netlist.Pin arrivalPin(Growing node) {
-        TracedPin pin = arrival(node);
-        return pin == null ? null : pin.pin();
+    /** The pins at which no reason for an end is wanted: where the signal came in, and where it was asked about. */
+    private Set<Pin> known(Growing node) {
+        Set<Pin> pins = Collections.newSetFromMap(new IdentityHashMap<>());
+        if (node.step != null) {
+            pins.add(arrival(node).pin());
+        } else if (from instanceof Place.OfPin) {
+            network.places().endAt(from).pins().forEach(p -> pins.add(p.pin()));
+        }
+        return pins;
     }
 
     /** The pin at which the way came onto the node's net, or null at the root. */
     private TracedPin arrival(Growing node) {
-        return node.step == null ? null : options.flow() == Flow.DOWNSTREAM ? node.step.out() : node.step.in();
+        return node.step == null ? null : down ? node.step.out() : node.step.in();
     }
 
     private String shownAt(Growing before) {

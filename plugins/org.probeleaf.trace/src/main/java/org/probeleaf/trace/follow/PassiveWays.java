@@ -3,12 +3,11 @@
 package org.probeleaf.trace.follow;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 import org.probeleaf.schematic.netlist.Part;
 import org.probeleaf.schematic.netlist.Pin;
@@ -20,21 +19,20 @@ final class PassiveWays {
 
     private static final Set<String> ANODE = Set.of("A", "ANODE", "+");
     private static final Set<String> CATHODE = Set.of("K", "C", "CATHODE", "KA", "-");
-    private static final Set<String> BASE = Set.of("B", "BASE", "G", "GATE");
-    private static final Set<String> COLLECTOR = Set.of("C", "COLLECTOR", "D", "DRAIN");
-    private static final Set<String> EMITTER = Set.of("E", "EMITTER", "S", "SOURCE");
     private static final int PAIR = 2;
     private static final int THREE = 3;
 
     private final Part part;
     private final PartClass kind;
     private final List<TracedPin> pins;
+    private final Function<TracedPin, NetKind> carries;
     private final List<Step> ways = new ArrayList<>();
 
-    private PassiveWays(Part part, PartClass kind, List<TracedPin> pins) {
+    private PassiveWays(Part part, PartClass kind, List<TracedPin> pins, Function<TracedPin, NetKind> carries) {
         this.part = part;
         this.kind = kind;
         this.pins = pins;
+        this.carries = carries;
     }
 
     /**
@@ -43,9 +41,10 @@ final class PassiveWays {
      * @param part the part
      * @param kind its class
      * @param pins those of its pins that are on nets
+     * @param carries what the net of a pin carries
      */
-    static List<Step> of(Part part, PartClass kind, List<TracedPin> pins) {
-        PassiveWays all = new PassiveWays(part, kind, pins);
+    static List<Step> of(Part part, PartClass kind, List<TracedPin> pins, Function<TracedPin, NetKind> carries) {
+        PassiveWays all = new PassiveWays(part, kind, pins, carries);
         all.find();
         return all.ways;
     }
@@ -59,12 +58,13 @@ final class PassiveWays {
         if (value.endsWith("HZ")) {
             return PartClass.CRYSTAL;
         }
-        return has(part, BASE) && (has(part, COLLECTOR) || has(part, EMITTER)) ? PartClass.TRANSISTOR
-                : has(part, ANODE) && has(part, CATHODE) ? PartClass.DIODE : kind;
+        return TransistorPins.of(part).isPresent() ? PartClass.TRANSISTOR
+                : part.pins().stream().anyMatch(p -> is(p, ANODE)) && part.pins().stream().anyMatch(p -> is(p, CATHODE))
+                ? PartClass.DIODE : kind;
     }
 
-    private static boolean has(Part part, Set<String> names) {
-        return part.pins().stream().anyMatch(p -> p.name() != null && names.contains(p.name().toUpperCase(Locale.ROOT)));
+    private static boolean is(Pin pin, Set<String> names) {
+        return Stream.of(pin.name(), pin.number()).anyMatch(t -> t != null && names.contains(t.toUpperCase(Locale.ROOT)));
     }
 
     private void find() {
@@ -78,25 +78,13 @@ final class PassiveWays {
 
     private void pairs() {
         String why = kind == PartClass.AMBIGUOUS ? "what kind of part it is is not known"
-                : kind == PartClass.SWITCH || kind == PartClass.RELAY ? "as its contacts stand" : "series";
-        for (List<TracedPin> group : groups()) {
-            for (TracedPin a : group) {
-                for (TracedPin b : group) {
-                    add(a, b, StepKind.SERIES, through(why));
-                }
-            }
-        }
+                : kind == PartClass.SWITCH || kind == PartClass.RELAY ? "as its contacts stand"
+                : kind == PartClass.LINK && part.pins().size() > PAIR ? "as its link is set" : "series";
+        groups().forEach(g -> all(g, StepKind.SERIES, through(why)));
     }
 
-    /** Pins that belong together: all of a part with two or three, else those drawn as one unit of two. */
     private List<List<TracedPin>> groups() {
-        if (part.pins().size() <= THREE && kind != PartClass.RELAY) {
-            return List.of(pins);
-        }
-        Map<String, Integer> size = new LinkedHashMap<>();
-        part.pins().stream().map(Pin::unit).filter(Objects::nonNull).forEach(u -> size.merge(u, 1, Integer::sum));
-        return size.entrySet().stream().filter(e -> e.getValue() == PAIR)
-                .map(e -> pins.stream().filter(p -> e.getKey().equals(p.pin().unit())).toList()).toList();
+        return PinGroups.of(part, kind, pins, carries);
     }
 
     private void diodes() {
@@ -104,9 +92,7 @@ final class PassiveWays {
             List<TracedPin> anodes = named(group, ANODE);
             List<TracedPin> cathodes = named(group, CATHODE);
             if (anodes.isEmpty() || cathodes.isEmpty()) {
-                for (TracedPin a : group) {
-                    group.forEach(b -> add(a, b, StepKind.SERIES, through("which end is the anode is not known")));
-                }
+                all(group, StepKind.SERIES, through("which end is the anode is not known"));
             }
             for (TracedPin a : anodes) {
                 cathodes.forEach(k -> add(a, k, StepKind.SERIES, "through " + PartWords.kind(kind) + " "
@@ -115,38 +101,68 @@ final class PassiveWays {
         }
     }
 
-    /** Base to collector and emitter, emitter to collector; a field effect transistor the same, and both ways as a switch. */
-    private void transistor() {
-        List<TracedPin> bases = named(pins, BASE);
-        List<TracedPin> collectors = named(pins, COLLECTOR);
-        List<TracedPin> emitters = named(pins, EMITTER);
-        if (bases.isEmpty() || part.pins().size() > THREE) {
-            if (part.pins().size() <= THREE) {
-                for (TracedPin a : pins) {
-                    pins.forEach(b -> add(a, b, StepKind.TRANSISTOR, "through transistor " + PartWords.part(part)
-                            + ", which of its pins is the base is not known"));
+    /**
+     * The ways through a diode against its arrow: a signal at its cathode pulls down what a resistor pulls up at its
+     * anode.
+     *
+     * @param pullUp the resistor that pulls a net up, or null for none
+     */
+    static List<Step> pulledDown(Part part, List<TracedPin> pins, Function<String, Part> pullUp) {
+        List<Step> ways = new ArrayList<>();
+        for (TracedPin k : named(pins, CATHODE)) {
+            for (TracedPin a : named(pins, ANODE)) {
+                Part resistor = pullUp.apply(a.pin().net());
+                if (resistor != null && !a.pin().net().equals(k.pin().net())) {
+                    ways.add(new Step(k, a, StepKind.SERIES, null, "through diode " + PartWords.part(part)
+                            + ", cathode to anode: it pulls down what " + resistor.ref() + " pulls up"));
                 }
+            }
+        }
+        return ways;
+    }
+
+    /**
+     * Base to collector and emitter, emitter to collector; a field effect transistor also conducts back. An electrode on
+     * a supply is where the stage stands, not where the signal goes.
+     */
+    private void transistor() {
+        TransistorPins which = TransistorPins.of(part).orElse(null);
+        if (which == null) {
+            if (part.pins().size() <= THREE) {
+                all(pins, StepKind.TRANSISTOR, "through transistor " + PartWords.part(part)
+                        + ", which of its pins is the base is not known");
             }
             return;
         }
-        boolean field = has(part, Set.of("G", "GATE"));
-        String name = "through transistor " + PartWords.part(part) + ", ";
-        for (TracedPin c : collectors) {
-            bases.forEach(b -> add(b, c, StepKind.TRANSISTOR, name + (field ? "gate to drain" : "base to collector")
-                    + ", inverted"));
-            emitters.forEach(e -> add(e, c, StepKind.TRANSISTOR, name + (field ? "source to drain" : "emitter to collector")));
-            if (field) {
-                emitters.forEach(e -> add(c, e, StepKind.TRANSISTOR, name + "drain to source"));
+        boolean field = which.field();
+        transistor(which.base(), which.collector(), field ? "gate to drain, inverted" : "base to collector, inverted");
+        transistor(which.base(), which.emitter(), field ? "gate to source, following" : "base to emitter, following");
+        transistor(which.emitter(), which.collector(), field ? "source to drain" : "emitter to collector");
+        if (field) {
+            transistor(which.collector(), which.emitter(), "drain to source");
+        }
+    }
+
+    private void transistor(Pin from, Pin to, String how) {
+        for (TracedPin in : pins) {
+            for (TracedPin out : pins) {
+                boolean supplied = carries.apply(in).isSupply() || carries.apply(out).isSupply();
+                if (in.pin() == from && out.pin() == to && !supplied) {
+                    add(in, out, StepKind.TRANSISTOR, "through transistor " + PartWords.part(part) + ", " + how);
+                }
             }
         }
-        for (TracedPin e : emitters) {
-            bases.forEach(b -> add(b, e, StepKind.TRANSISTOR, name + (field ? "gate to source" : "base to emitter")
-                    + ", following"));
+    }
+
+    /** Ways between all pins of a group. */
+    private void all(List<TracedPin> group, StepKind how, String reason) {
+        for (TracedPin a : group) {
+            group.forEach(b -> add(a, b, how, reason));
         }
     }
 
     private static List<TracedPin> named(List<TracedPin> group, Set<String> names) {
-        return group.stream().filter(p -> p.name() != null && names.contains(p.name().toUpperCase(Locale.ROOT))).toList();
+        return group.stream().filter(p -> is(p.pin(), names)).toList();
     }
 
     private String through(String why) {

@@ -64,13 +64,13 @@ final class SectionWays {
     }
 
     private void data(UnitType unit, List<String> from, List<String> to) {
-        if (Tie.of(unit, this::at, carries).off() != null) {
+        Tie tie = Tie.of(unit, this::at, carries);
+        if (tie.off() != null) {
             return;
         }
-        String note = Tie.of(unit, this::at, carries).note();
         for (TracedPin out : at(to)) {
             for (TracedPin in : at(from)) {
-                add(unit, in, out, StepKind.GATE, PartWords.shortPin(in) + " drives " + PartWords.shortPin(out) + note);
+                add(unit, in, out, StepKind.GATE, PartWords.shortPin(in) + " drives " + PartWords.shortPin(out) + tie.note());
             }
         }
     }

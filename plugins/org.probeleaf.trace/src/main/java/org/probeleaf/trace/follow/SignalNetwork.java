@@ -36,7 +36,9 @@ public final class SignalNetwork {
     private final PlaceResolver places;
     private final Map<String, Net> nets = new LinkedHashMap<>();
     private final Map<String, NetKind> kinds = new HashMap<>();
+    private final Map<String, List<TracedPin>> ofPart = new HashMap<>();
     private final Conduction conduction;
+    private final Outputs outputs;
     private final Graph<String, Way> graph = new DirectedMultigraph<>(Way.class);
 
     private SignalNetwork(Netlist netlist, PartBook book) {
@@ -44,7 +46,6 @@ public final class SignalNetwork {
         this.book = book;
         this.places = new PlaceResolver(netlist);
         Supplies supplies = new Supplies(book);
-        Map<String, List<TracedPin>> ofPart = new HashMap<>();
         for (Net net : netlist.nets()) {
             List<TracedPin> pins = signals.pinsOn(net.id());
             nets.put(net.id(), net);
@@ -52,11 +53,16 @@ public final class SignalNetwork {
             graph.addVertex(net.id());
             pins.forEach(p -> ofPart.computeIfAbsent(p.part().ref(), r -> new ArrayList<>()).add(p));
         }
-        this.conduction = new Conduction(book, p -> kinds.get(p.pin().net()));
-        for (Part part : netlist.parts()) {
-            List<TracedPin> pins = ofPart.getOrDefault(part.ref(), List.of()).stream().sorted(TracedPin.BY_PLACE).toList();
-            conduction.ways(part, pins).forEach(s -> graph.addEdge(s.fromNet(), s.toNet(), new Way(s)));
+        ofPart.values().forEach(pins -> pins.sort(TracedPin.BY_PLACE));
+        this.conduction = new Conduction(book, this::carries);
+        this.outputs = new Outputs(book, this::carries, p -> ofPart.get(p.part().ref()));
+        for (Step step : conduction.ways(netlist.parts(), ofPart)) {
+            graph.addEdge(step.fromNet(), step.toNet(), new Way(step));
         }
+    }
+
+    private NetKind carries(TracedPin pin) {
+        return kinds.get(pin.pin().net());
     }
 
     /** An edge of the graph: it is itself alone, where steps compare by what they say. */
@@ -105,6 +111,11 @@ public final class SignalNetwork {
         return nets.get(netId);
     }
 
+    /** Whether and when a pin drives its net. */
+    public OutputState output(TracedPin pin) {
+        return outputs.state(pin);
+    }
+
     /** The ways from a net through single parts; none for an id that is not known. Those of one part are together. */
     public List<Step> waysFrom(String netId) {
         return nets.containsKey(netId) ? steps(graph.outgoingEdgesOf(netId)) : List.of();
@@ -125,7 +136,7 @@ public final class SignalNetwork {
      * @throws UnknownPlaceException where there is no such place, no net there, or a part on several nets
      */
     public Followed follow(Place from, FollowOptions options) {
-        return new Follower(this, options).follow(from, signals.trace(from).net());
+        return new Follower(this, options, from).follow(signals.trace(from).net());
     }
 
     /**
@@ -138,6 +149,11 @@ public final class SignalNetwork {
      */
     public List<SignalPath> paths(Place from, Place to, FollowOptions options, int most) {
         return new PathFinder(this, options).find(from, to, most);
+    }
+
+    /** The pins of a part that are on nets. */
+    List<TracedPin> pinsOf(Part part) {
+        return ofPart.getOrDefault(part.ref(), List.of());
     }
 
     Graph<String, Way> graph() {

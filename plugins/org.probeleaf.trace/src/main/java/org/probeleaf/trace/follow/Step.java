@@ -12,7 +12,7 @@ import org.probeleaf.trace.TracedPin;
  * A way through one part from a net to another.
  *
  * @param in     the pin at which the signal goes in
- * @param out    the pin at which it comes out, of the same part
+ * @param out    the pin at which it comes out, of the same part or, of a connector, of its mate
  * @param kind   how the part hands it on
  * @param unit   the section of the chip as the part book has it, or null for other parts
  * @param reason in plain words why the signal goes this way: {@code "through R12 (33 Ω, series)"},

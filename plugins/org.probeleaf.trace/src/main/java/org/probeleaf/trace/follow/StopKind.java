@@ -28,6 +28,10 @@ public enum StopKind {
     ENABLE,
     /** The output is switched off for good, by a pin on a supply. */
     DISABLED,
+    /** An output that always drives the net has it, so that what comes through a passive part does not count. */
+    DRIVEN,
+    /** A diode conducts the other way only. */
+    AGAINST,
     /** The other end of the part is on no net. */
     OPEN,
     /** It ends in a part that uses it or makes it: a loudspeaker, a crystal, a battery. */

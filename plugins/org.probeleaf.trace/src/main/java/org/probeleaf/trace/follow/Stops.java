@@ -4,17 +4,20 @@ package org.probeleaf.trace.follow;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
 import org.probeleaf.schematic.netlist.Net;
 import org.probeleaf.schematic.netlist.Part;
+import org.probeleaf.schematic.netlist.Pin;
 import org.probeleaf.schematic.partbook.PartClass;
 import org.probeleaf.schematic.partbook.PartType;
 import org.probeleaf.schematic.partbook.PinDirection;
-import org.probeleaf.schematic.partbook.PinRole;
+import org.probeleaf.schematic.partbook.PinType;
 import org.probeleaf.trace.TracedPin;
 
 /** Says why a signal ends at a net or at a pin. */
@@ -22,6 +25,8 @@ final class Stops {
 
     /** From how many parts that drive it by turns a net counts as a bus. */
     private static final int BUS = 3;
+    private static final int PAIR = 2;
+    private static final int THREE = 3;
     private static final Set<PartClass> PAIRED = EnumSet.of(PartClass.RESISTOR, PartClass.CAPACITOR, PartClass.INDUCTOR,
             PartClass.LINK, PartClass.PROTECTION, PartClass.NETWORK, PartClass.FILTER, PartClass.SWITCH,
             PartClass.RELAY, PartClass.DIODE, PartClass.INDICATOR, PartClass.TRANSISTOR, PartClass.AMBIGUOUS);
@@ -30,123 +35,130 @@ final class Stops {
 
     private final SignalNetwork network;
     private final FollowOptions options;
+    private final boolean down;
 
     Stops(SignalNetwork network, FollowOptions options) {
         this.network = network;
         this.options = options;
+        this.down = options.flow() == Flow.DOWNSTREAM;
     }
 
-    Stop supply(Net net, NetKind kind) {
+    static Stop supply(Net net, NetKind kind) {
         return kind == NetKind.GROUND ? Stop.ofNet(StopKind.GROUND, net.title() + " is ground")
                 : Stop.ofNet(StopKind.SUPPLY, net.title() + " is a supply");
     }
 
-    /** Why nothing is followed from a net as a whole, or null. */
-    Stop whole(Net net, List<TracedPin> pins, List<Step> ways) {
-        long sharing = pins.stream().filter(this::byTurns).map(p -> p.part().ref()).distinct().count();
+    /**
+     * Why nothing is followed from a net as a whole, or null.
+     *
+     * @param by   how it was reached
+     * @param ways how it would go on
+     */
+    Stop whole(Net net, Step by, List<TracedPin> pins, List<Step> ways) {
+        Optional<TracedPin> driver = pins.stream().filter(p -> network.output(p) == OutputState.ALWAYS).findFirst();
+        if (down && by.kind().passive() && driver.isPresent()) {
+            return Stop.ofPin(StopKind.DRIVEN, driver.get(), "ends where " + PartWords.pin(driver.get()) + " of "
+                    + PartWords.part(driver.get().part()) + " drives " + net.title());
+        }
+        long sharing = pins.stream().filter(p -> network.output(p) == OutputState.BY_TURNS).map(p -> p.part().ref())
+                .distinct().count();
         if (sharing >= BUS) {
             return new Stop(StopKind.BUS, null, (int) sharing, net.title() + " is a bus that " + sharing
                     + " parts drive by turns");
         }
-        if (ways.size() > options.fanOut()) {
-            return new Stop(StopKind.FAN_OUT, null, ways.size(), net.title() + " goes on to " + ways.size()
-                    + " places, more than the " + options.fanOut() + " that are followed");
-        }
-        return null;
+        int places = (int) ways.stream().filter(s -> !network.kind(down ? s.toNet() : s.fromNet()).isSupply()).count();
+        return places <= options.fanOut() ? null : new Stop(StopKind.FAN_OUT, null, places, net.title() + " goes on to "
+                + places + " places, more than the " + options.fanOut() + " that are followed");
     }
 
-    private boolean byTurns(TracedPin pin) {
-        return pin.direction() == PinDirection.BIDIR || network.book().pin(pin.part(), pin.pin())
-                .filter(t -> t.role() == PinRole.THREE_STATE).isPresent();
-    }
-
-    /** Why the signal ends at those pins of a net through which it is not followed. */
-    List<Stop> atPins(List<TracedPin> pins, TracedPin arrival) {
+    /**
+     * Why the signal ends at those pins of a net through which it is not followed.
+     *
+     * @param ways   all ways at the net in the direction of following
+     * @param except pins that need no word: where the signal came in, or where it was asked about
+     */
+    List<Stop> atPins(List<TracedPin> pins, List<Step> ways, Set<Pin> except) {
+        Map<Pin, List<Step>> byPin = new IdentityHashMap<>();
+        ways.forEach(w -> byPin.computeIfAbsent((down ? w.in() : w.out()).pin(), p -> new ArrayList<>()).add(w));
         List<Stop> ends = new ArrayList<>();
         for (TracedPin pin : pins) {
-            if (arrival == null || pin.pin() != arrival.pin()) {
-                Stop stop = at(pin);
-                if (stop != null) {
-                    ends.add(stop);
-                }
+            List<Step> here = byPin.getOrDefault(pin.pin(), List.of());
+            boolean followed = here.stream().anyMatch(w -> options.takes(w.kind()));
+            Stop stop = followed || except.contains(pin.pin()) ? null : here.isEmpty() ? noWay(pin) : notTaken(pin, here);
+            if (stop != null) {
+                ends.add(stop);
             }
         }
         return ends;
     }
 
-    private Stop at(TracedPin pin) {
-        List<Step> ways = waysAt(pin);
-        if (ways.stream().anyMatch(w -> options.takes(w.kind()))) {
-            return null;
+    private Stop notTaken(TracedPin pin, List<Step> ways) {
+        if (options.gates() && ways.stream().allMatch(w -> w.kind() == StepKind.ENABLE)) {
+            return down ? switched(pin, ways) : null;
         }
-        if (!ways.isEmpty()) {
-            return notTaken(pin, ways);
-        }
+        return Stop.ofPin(StopKind.NOT_ASKED, pin, PartWords.part(pin.part()) + " at " + PartWords.pin(pin)
+                + (ways.get(0).kind().passive() ? ": series parts are not followed" : ": gates are not followed"));
+    }
+
+    private static Stop switched(TracedPin pin, List<Step> ways) {
+        List<String> outs = ways.stream().map(w -> w.out().pin().label()).distinct().toList();
+        boolean turns = ways.stream().anyMatch(w -> w.reason().contains("(direction)"));
+        return Stop.ofPin(StopKind.ENABLE, pin, PartWords.pin(pin) + " of " + PartWords.part(pin.part())
+                + (turns ? " turns its direction" : " only switches " + (outs.size() > 1 ? "outputs " : "output ")
+                + outs.stream().collect(Collectors.joining(", ")) + " on and off"));
+    }
+
+    private Stop noWay(TracedPin pin) {
         PartClass kind = network.conduction().kind(pin.part());
         if (kind == PartClass.CONNECTOR) {
-            return Stop.ofPin(StopKind.CONNECTOR, pin, "leaves the sheet at " + PartWords.shortPin(pin) + " of connector "
-                    + PartWords.part(pin.part()));
+            return Stop.ofPin(StopKind.CONNECTOR, pin, (down ? "leaves the sheet at " : "comes onto the sheet at ")
+                    + PartWords.pin(pin) + " of connector " + PartWords.part(pin.part()));
         }
-        if (kind == PartClass.TESTPOINT || pin.direction() == PinDirection.POWER || against(pin)) {
+        boolean other = pin.direction() == (down ? PinDirection.OUT : PinDirection.IN);
+        if (kind == PartClass.TESTPOINT || pin.direction() == PinDirection.POWER || other) {
             return null;
         }
         Optional<PartType> type = network.conduction().type(pin.part());
-        if (type.isPresent()) {
-            return chip(pin, type.get());
-        }
-        return unlike(pin, kind);
-    }
-
-    private List<Step> waysAt(TracedPin pin) {
-        boolean down = options.flow() == Flow.DOWNSTREAM;
-        String net = pin.pin().net();
-        return (down ? network.waysFrom(net) : network.waysTo(net)).stream()
-                .filter(w -> (down ? w.in() : w.out()).pin() == pin.pin()).toList();
-    }
-
-    /** Whether the signal does not work at the pin at all: an output of another driver downstream, a load upstream. */
-    private boolean against(TracedPin pin) {
-        return pin.direction() == (options.flow() == Flow.DOWNSTREAM ? PinDirection.OUT : PinDirection.IN);
-    }
-
-    private Stop notTaken(TracedPin pin, List<Step> ways) {
-        if (ways.stream().allMatch(w -> w.kind() == StepKind.ENABLE) && options.gates()) {
-            if (options.flow() == Flow.UPSTREAM) {
-                return null;
-            }
-            String outs = ways.stream().map(w -> w.out().pin().label()).distinct().collect(Collectors.joining(", "));
-            return Stop.ofPin(StopKind.ENABLE, pin, PartWords.pin(pin) + " of " + PartWords.part(pin.part())
-                    + " only switches outputs " + outs);
-        }
-        boolean passive = ways.get(0).kind().passive();
-        return Stop.ofPin(StopKind.NOT_ASKED, pin, PartWords.part(pin.part()) + " at " + PartWords.pin(pin)
-                + (passive ? "; series parts are not followed" : "; gates are not followed"));
+        return type.isPresent() ? chip(pin, type.get()) : other(pin, kind);
     }
 
     private Stop chip(TracedPin pin, PartType type) {
+        String part = PartWords.part(pin.part());
         if (type.units().isEmpty()) {
-            boolean down = options.flow() == Flow.DOWNSTREAM;
-            return Stop.ofPin(StopKind.FUNCTION, pin, PartWords.part(pin.part()) + ", a " + type.title() + ", "
+            return Stop.ofPin(StopKind.FUNCTION, pin, part + ", a " + type.title() + ", "
                     + (down ? "takes it in at " : "gives it out at ") + PartWords.pin(pin));
         }
-        return Stop.ofPin(StopKind.OPEN, pin, "what " + PartWords.pin(pin) + " of " + PartWords.part(pin.part())
-                + " works with is on no net");
+        String number = network.book().pin(pin.part(), pin.pin()).map(PinType::number).orElse("");
+        List<TracedPin> outs = type.units().stream().filter(u -> u.inputs().contains(number))
+                .flatMap(u -> network.pinsOf(pin.part()).stream().filter(p -> network.book().pin(p.part(), p.pin())
+                        .filter(t -> u.outputs().contains(t.number())).isPresent())).toList();
+        if (!outs.isEmpty() && outs.stream().allMatch(p -> network.output(p) == OutputState.NEVER)) {
+            return Stop.ofPin(StopKind.DISABLED, pin, PartWords.pin(outs.get(0)) + " of " + part
+                    + " is switched off for good: its enable is on a supply");
+        }
+        return Stop.ofPin(StopKind.OPEN, pin, "what " + PartWords.pin(pin) + " of " + part + (down ? " works on"
+                : " follows") + " is on no net");
     }
 
-    private Stop unlike(TracedPin pin, PartClass kind) {
+    private Stop other(TracedPin pin, PartClass kind) {
         Part part = pin.part();
+        String name = PartWords.part(part);
         if (USERS.contains(kind)) {
-            return Stop.ofPin(StopKind.USED, pin, "ends in " + PartWords.kind(kind) + " " + PartWords.part(part));
+            return Stop.ofPin(StopKind.USED, pin, (down ? "ends in " : "comes from ") + PartWords.kind(kind) + " " + name);
         }
         if (!PAIRED.contains(kind)) {
-            return Stop.ofPin(StopKind.FUNCTION, pin, "what " + PartWords.part(part) + " does at " + PartWords.pin(pin)
+            return Stop.ofPin(StopKind.FUNCTION, pin, "what " + name + " does at " + PartWords.pin(pin)
                     + " is not in the part book");
         }
-        boolean open = part.pins().size() <= 2 && part.pins().stream().anyMatch(p -> p.net() == null);
-        if (open) {
-            return Stop.ofPin(StopKind.OPEN, pin, "the other end of " + PartWords.part(part) + " is on no net");
+        List<Pin> others = part.pins().stream().filter(p -> p != pin.pin()).toList();
+        if (others.isEmpty() || others.size() < PAIR && others.get(0).net() == null) {
+            return Stop.ofPin(StopKind.OPEN, pin, "the other end of " + name + " is on no net");
         }
-        return part.pins().size() <= 3 ? null : Stop.ofPin(StopKind.PAIRS, pin, "which pins of " + PartWords.part(part)
-                + " belong to " + PartWords.shortPin(pin) + " is not known");
+        if (others.size() < PAIR && !others.get(0).net().equals(pin.pin().net())) {
+            return Stop.ofPin(StopKind.AGAINST, pin, name + " conducts the other way only, "
+                    + (down ? "from " : "to ") + network.net(others.get(0).net()).title());
+        }
+        return part.pins().size() <= THREE ? null : Stop.ofPin(StopKind.PAIRS, pin, "which pin of " + name
+                + " goes with " + PartWords.shortPin(pin) + " is not known");
     }
 }

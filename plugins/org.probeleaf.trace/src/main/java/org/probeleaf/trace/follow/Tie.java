@@ -2,42 +2,60 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.trace.follow;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 import org.probeleaf.schematic.partbook.UnitType;
 import org.probeleaf.trace.TracedPin;
 
 /**
- * What the output enables of a section say: tied so that it always drives, tied so that it never does, or on a signal.
+ * How the output enables of a section are tied.
  *
- * @param off  the enable that is tied so that the outputs never drive, or null
- * @param note what to add to a reason where the outputs have enables, else empty
+ * @param off    the enable that is tied so that the outputs never drive, or null
+ * @param on     enables that are tied so that the outputs drive
+ * @param signal enables on signals
+ * @param known  how many enables the section has
  */
-record Tie(TracedPin off, String note) {
+record Tie(TracedPin off, List<TracedPin> on, List<TracedPin> signal, int known) {
 
     private static final String ACTIVE_LOW = "oe_n";
     private static final String ACTIVE_HIGH = "oe";
 
     static Tie of(UnitType unit, Function<List<String>, List<TracedPin>> pins, Function<TracedPin, NetKind> carries) {
-        StringBuilder on = new StringBuilder();
+        List<TracedPin> on = new ArrayList<>();
+        List<TracedPin> signal = new ArrayList<>();
+        TracedPin off = null;
+        int known = 0;
         for (Map.Entry<String, List<String>> control : unit.controls().entrySet()) {
             boolean low = control.getKey().equals(ACTIVE_LOW);
-            if (!low && !control.getKey().equals(ACTIVE_HIGH)) {
-                continue;
-            }
-            for (TracedPin enable : pins.apply(control.getValue())) {
-                NetKind kind = carries.apply(enable);
-                if (kind == (low ? NetKind.SUPPLY : NetKind.GROUND)) {
-                    return new Tie(enable, "");
-                }
-                if (!kind.isSupply()) {
-                    on.append(on.isEmpty() ? ", while " : " and ").append(PartWords.shortPin(enable));
+            if (low || control.getKey().equals(ACTIVE_HIGH)) {
+                known += control.getValue().size();
+                for (TracedPin enable : pins.apply(control.getValue())) {
+                    NetKind kind = carries.apply(enable);
+                    if (!kind.isSupply()) {
+                        signal.add(enable);
+                    } else if (kind == (low ? NetKind.GROUND : NetKind.SUPPLY)) {
+                        on.add(enable);
+                    } else {
+                        off = enable;
+                    }
                 }
             }
         }
-        boolean several = on.indexOf(" and ") >= 0;
-        return new Tie(null, on.isEmpty() ? "" : on.append(several ? " enable it" : " enables it").toString());
+        return new Tie(off, on, signal, known);
+    }
+
+    /** Whether the outputs always drive: all enables are tied on. */
+    boolean always() {
+        return on.size() == known;
+    }
+
+    /** What to add to the reason of a way through the section; empty where there is nothing to say. */
+    String note() {
+        return signal.isEmpty() ? "" : ", while " + signal.stream().map(PartWords::shortPin)
+                .collect(Collectors.joining(" and ")) + (signal.size() > 1 ? " enable it" : " enables it");
     }
 }
