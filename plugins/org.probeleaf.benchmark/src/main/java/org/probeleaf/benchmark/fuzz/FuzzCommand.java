@@ -10,12 +10,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
+import java.util.Queue;
 import java.util.concurrent.Callable;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 import picocli.CommandLine.Command;
@@ -66,9 +65,6 @@ public final class FuzzCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    private final Map<Outcome.Kind, Integer> counts = new EnumMap<>(Outcome.Kind.class);
-    private final List<String> failures = new ArrayList<>();
-
     @Override
     public Integer call() throws IOException, InterruptedException {
         List<Path> files = files(sources);
@@ -118,18 +114,33 @@ public final class FuzzCommand implements Callable<Integer> {
 
     private int ask(List<Path> files, Mutator mutator) throws IOException, InterruptedException {
         long start = System.nanoTime();
-        AtomicInteger next = new AtomicInteger(from);
+        FuzzTally tally = new FuzzTally(mutator, seed, keep, spec.commandLine().getErr());
+        Queue<Integer> numbers = new ConcurrentLinkedQueue<>();
+        IntStream.range(from, from + count).forEach(numbers::add);
+        Queue<Integer> slow = new ConcurrentLinkedQueue<>();
+        run(children, files, numbers, (number, outcome, took) -> {
+            if (outcome.kind() == Outcome.Kind.HUNG) {
+                slow.add(number);
+            } else {
+                tally.heard(number, outcome, took);
+            }
+        });
+        // What was slow beside others gets the machine for itself before it is said to hang.
+        run(1, files, slow, tally);
+        tally.print(spec.commandLine().getOut(), (System.nanoTime() - start) / 1_000_000_000);
+        return tally.isGood() ? 0 : 1;
+    }
+
+    private void run(int processes, List<Path> files, Queue<Integer> numbers, FuzzWorker.Listener listener)
+            throws IOException, InterruptedException {
         List<Thread> threads = new ArrayList<>();
-        List<Exception> broken = new ArrayList<>();
-        for (int i = 0; i < children; i++) {
+        Queue<Exception> broken = new ConcurrentLinkedQueue<>();
+        for (int i = 0; i < processes; i++) {
             Thread thread = new Thread(() -> {
                 try {
-                    new FuzzWorker(files, seed, heap, seconds, busy).work(next, from + count,
-                            (number, outcome) -> heard(number, outcome, mutator));
+                    new FuzzWorker(files, seed, heap, seconds, busy).work(numbers, listener);
                 } catch (IOException | InterruptedException | RuntimeException e) {
-                    synchronized (broken) {
-                        broken.add(e);
-                    }
+                    broken.add(e);
                 }
             }, "fuzz " + i);
             thread.start();
@@ -139,35 +150,7 @@ public final class FuzzCommand implements Callable<Integer> {
             thread.join();
         }
         if (!broken.isEmpty()) {
-            throw new IOException("the run broke off", broken.get(0));
-        }
-        PrintWriter print = spec.commandLine().getOut();
-        failures.stream().sorted().forEach(print::println);
-        print.printf("%d files of seed %d in %d s:", count, seed, (System.nanoTime() - start) / 1_000_000_000);
-        for (Outcome.Kind kind : Outcome.Kind.values()) {
-            print.printf(" %d %s%s", counts.getOrDefault(kind, 0), kind.name().toLowerCase(Locale.ROOT)
-                    .replace('_', ' '), kind == Outcome.Kind.DIED ? "\n" : ",");
-        }
-        print.flush();
-        return failures.isEmpty() ? 0 : 1;
-    }
-
-    private synchronized void heard(int number, Outcome outcome, Mutator mutator) {
-        counts.merge(outcome.kind(), 1, Integer::sum);
-        if (outcome.good()) {
-            return;
-        }
-        Mutator.Mutant mutant = mutator.mutant(number);
-        String line = String.format("%6d %s (%s) %s", number, outcome.kind(), mutant.how(), outcome.detail());
-        failures.add(line);
-        spec.commandLine().getErr().println(line);
-        if (keep != null) {
-            try {
-                Files.createDirectories(keep);
-                Files.write(keep.resolve(seed + "-" + number + ".pdf"), mutant.bytes());
-            } catch (IOException e) {
-                spec.commandLine().getErr().println("cannot keep it: " + e.getMessage());
-            }
+            throw new IOException("the run broke off", broken.peek());
         }
     }
 }

@@ -11,11 +11,10 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Queue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.BiConsumer;
 
 import org.probeleaf.benchmark.ChildJvm;
 
@@ -33,6 +32,13 @@ final class FuzzWorker {
     /** On a busy machine, how many times longer a file may take by the clock on the wall. */
     private static final int PATIENCE = 60;
 
+    /** Hears what became of a file. */
+    interface Listener {
+
+        /** @param seconds how long it took: by the processor's time on a busy machine, else by the clock on the wall */
+        void heard(int number, Outcome outcome, double seconds);
+    }
+
     private final List<Path> seeds;
     private final long seed;
     private final String heap;
@@ -40,6 +46,7 @@ final class FuzzWorker {
     private final boolean busy;
     private Process child;
     private BlockingQueue<String> answers;
+    private double took;
 
     /**
      * @param seconds how long a file may take
@@ -53,12 +60,12 @@ final class FuzzWorker {
         this.seconds = seconds;
     }
 
-    /** Takes numbers from a counter until it has come to the end. */
-    void work(AtomicInteger next, int end, BiConsumer<Integer, Outcome> heard) throws IOException,
-            InterruptedException {
+    /** Takes numbers from a queue, which others may take from too, until there are none. */
+    void work(Queue<Integer> numbers, Listener listener) throws IOException, InterruptedException {
         try {
-            for (int number = next.getAndIncrement(); number < end; number = next.getAndIncrement()) {
-                heard.accept(number, read(number));
+            for (Integer number = numbers.poll(); number != null; number = numbers.poll()) {
+                Outcome outcome = read(number);
+                listener.heard(number, outcome, took);
             }
         } finally {
             stop();
@@ -66,6 +73,7 @@ final class FuzzWorker {
     }
 
     private Outcome read(int number) throws IOException, InterruptedException {
+        took = 0;
         if (child == null) {
             startChild();
         }
@@ -97,19 +105,20 @@ final class FuzzWorker {
      */
     private String answer() throws InterruptedException {
         long start = System.nanoTime();
-        Duration before = processorTime();
+        double before = processorSeconds();
         while (true) {
             String line = answers.poll(100, TimeUnit.MILLISECONDS);
-            long wall = TimeUnit.NANOSECONDS.toSeconds(System.nanoTime() - start);
-            boolean late = wall >= (long) seconds * (busy ? PATIENCE : 1);
-            if (line != null || late || busy && processorTime().minus(before).toSeconds() >= 2L * seconds) {
+            double wall = (System.nanoTime() - start) * 1e-9;
+            took = busy ? processorSeconds() - before : wall;
+            boolean late = took >= (busy ? 2 * seconds : seconds) || wall >= PATIENCE * seconds;
+            if (line != null || late) {
                 return line;
             }
         }
     }
 
-    private Duration processorTime() {
-        return child.toHandle().info().totalCpuDuration().orElse(Duration.ZERO);
+    private double processorSeconds() {
+        return child.toHandle().info().totalCpuDuration().orElse(Duration.ZERO).toMillis() * 1e-3;
     }
 
     private void startChild() throws IOException {
