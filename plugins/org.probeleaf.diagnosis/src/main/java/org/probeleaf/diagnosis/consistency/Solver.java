@@ -63,8 +63,7 @@ public final class Solver implements ConflictSource {
             if (clash != null || support[variable] != null && value[variable] == level) {
                 return;
             }
-            BitSet rests = new BitSet();
-            rests.set(applying.component());
+            BitSet rests = (BitSet) applying.components().clone();
             for (int v : because) {
                 rests.or(support[v]);
             }
@@ -174,7 +173,7 @@ public final class Solver implements ConflictSource {
 
     private int undecided() {
         for (SystemModel.Guarded rule : model.rules()) {
-            if (!suspected.get(rule.component())) {
+            if (!suspected.intersects(rule.components())) {
                 int open = rule.rule().undecided(view);
                 if (open >= 0) {
                     return open;
@@ -196,7 +195,7 @@ public final class Solver implements ConflictSource {
         support[variable] = rests;
         trail.add(variable);
         for (int rule : model.rulesOf(variable)) {
-            if (!waiting[rule] && !suspected.get(model.rules().get(rule).component())) {
+            if (!waiting[rule] && !suspected.intersects(model.rules().get(rule).components())) {
                 waiting[rule] = true;
                 queue.add(rule);
             }

@@ -3,6 +3,7 @@
 package org.probeleaf.diagnosis.consistency;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 
 /**
@@ -30,8 +31,8 @@ public final class SystemModel {
         }
     }
 
-    /** A rule with the component that keeps it while it is sound. */
-    record Guarded(int component, Rule rule) {
+    /** A rule with the components that keep it while all of them are sound. */
+    record Guarded(BitSet components, Rule rule) {
     }
 
     public static Builder builder() {
@@ -100,7 +101,14 @@ public final class SystemModel {
 
         /** What a component does while it is sound. */
         public Builder rule(int component, Rule rule) {
-            rules.add(new Guarded(component, rule));
+            BitSet one = new BitSet();
+            one.set(component);
+            return rule(one, rule);
+        }
+
+        /** What components do together while all of them are sound. */
+        public Builder rule(BitSet together, Rule rule) {
+            rules.add(new Guarded((BitSet) together.clone(), rule));
             return this;
         }
 

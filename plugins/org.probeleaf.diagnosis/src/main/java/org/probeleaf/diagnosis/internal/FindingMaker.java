@@ -14,6 +14,7 @@ import org.probeleaf.diagnosis.circuit.Level;
 import org.probeleaf.diagnosis.circuit.Node;
 import org.probeleaf.diagnosis.fault.Priors;
 import org.probeleaf.diagnosis.simulation.Evidence;
+import org.probeleaf.diagnosis.simulation.FaultFinder;
 import org.probeleaf.diagnosis.simulation.Simulator;
 import org.probeleaf.schematic.partbook.PartBook;
 
@@ -54,18 +55,41 @@ public final class FindingMaker {
         };
     }
 
+    /** Works it out. */
     public Finding make() {
         Simulator simulator = new Simulator(circuit, evidence);
+        Logic logic = new Logic(circuit, evidence, simulator, part -> priors.of(circuit.parts().get(part), book));
         List<Node> wrong = circuit.nodes().stream().filter(n -> evidence.isSeen(n.index()))
                 .filter(n -> simulator.agreement(n.index(), simulator.base(n.index())) < FITS).toList();
-        List<String> notes = new ArrayList<>();
-        if (wrong.isEmpty()) {
-            notes.add("Nothing that was seen is wrong on a sound board: say of at least one place that it is bad.");
-            return new Finding(List.of(), List.of(), null, List.of(), notes);
+        boolean sound = wrong.isEmpty() && logic.diagnoses().size() == 1 && logic.diagnoses().get(0).isEmpty();
+        if (sound) {
+            return new Finding(List.of(), List.of(), null, List.of(), List.of(
+                    "Nothing that was seen is wrong on a sound board: say of at least one place that it is bad."));
         }
-        Ranking ranking = new Ranking(circuit, evidence, simulator, wrong, priors, book);
+        FaultFinder finder = new FaultFinder(circuit, evidence, simulator, priors, book);
+        Ranking ranking = new Ranking(circuit, evidence, simulator, finder, logic, wrong);
         NextProbe next = new Prober(circuit, evidence, simulator, ranking).next();
-        return new Finding(new SuspectWriter(circuit, evidence, simulator, wrong).write(ranking), List.of(), next,
-                List.of(), notes);
+        Reasons reasons = new Reasons(circuit, evidence, simulator, wrong);
+        return new Finding(new SuspectWriter(circuit, reasons).write(ranking.weighed()),
+                logic.refs(logic.diagnoses().stream().filter(d -> !d.isEmpty()).toList()), next,
+                logic.refs(logic.conflicts()), notes(logic, ranking));
+    }
+
+    private List<String> notes(Logic logic, Ranking ranking) {
+        List<String> notes = new ArrayList<>();
+        if (!ranking.explainedByOne()) {
+            notes.add("No single fault explains all that was seen: either several parts are at fault, or a reading is"
+                    + " mistaken.");
+        }
+        if (logic.wasCut()) {
+            notes.add("Diagnoses of several parts were not looked for to the end.");
+        }
+        if (logic.wasLoose()) {
+            notes.add("The circuit is too large to try every level; some diagnoses may not hold.");
+        }
+        if (circuit.nodes().stream().noneMatch(n -> n.rail() && evidence.isSeen(n.index()))) {
+            notes.add("The supplies are taken to be good; measure them first.");
+        }
+        return notes;
     }
 }

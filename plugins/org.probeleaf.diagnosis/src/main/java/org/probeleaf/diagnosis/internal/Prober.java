@@ -8,6 +8,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 import org.probeleaf.diagnosis.NextProbe;
 import org.probeleaf.diagnosis.circuit.Circuit;
@@ -17,6 +19,7 @@ import org.probeleaf.diagnosis.probe.Candidate;
 import org.probeleaf.diagnosis.probe.ProbeChooser;
 import org.probeleaf.diagnosis.probe.ProbeChooser.Choice;
 import org.probeleaf.diagnosis.simulation.Evidence;
+import org.probeleaf.diagnosis.simulation.Fault;
 import org.probeleaf.diagnosis.simulation.Simulator;
 import org.probeleaf.schematic.netlist.NaturalOrder;
 import org.probeleaf.schematic.partbook.PinDirection;
@@ -40,12 +43,13 @@ final class Prober {
     /** The next probe, or null where none tells anything. */
     NextProbe next() {
         List<Candidate> candidates = new ArrayList<>();
-        for (Ranking.Weighed w : ranking.weighed()) {
+        Map<Set<Integer>, Integer> groups = new HashMap<>();
+        for (Weighed w : ranking.weighed()) {
             Map<Integer, Double> bad = new HashMap<>();
             for (int i = 0; i < w.change().nodes().size(); i++) {
                 bad.put(w.change().nodes().get(i), w.change().states().get(i).bad());
             }
-            candidates.add(new Candidate(w.fault().part(), w.weight(), bad));
+            candidates.add(new Candidate(group(w, groups), w.weight(), bad));
         }
         ProbeChooser chooser = new ProbeChooser(candidates, n -> simulator.base(n).bad());
         List<Choice> choices = chooser.choices(n -> !evidence.isSeen(n) && !evidence.isGiven(n)
@@ -58,6 +62,12 @@ final class Prober {
         String why = String.format(Locale.ROOT, "%s is as likely bad as good (%.0f to %.0f): it halves what is left",
                 node.title(), best.bad() * 100, 100 - best.bad() * 100);
         return new NextProbe(touch(node).place(), node.net(), 1 + best.entropy(), why);
+    }
+
+    /** Explanations that blame the same parts need not be told apart. */
+    private static int group(Weighed w, Map<Set<Integer>, Integer> groups) {
+        Set<Integer> parts = w.faults().stream().map(Fault::part).collect(Collectors.toSet());
+        return groups.computeIfAbsent(parts, p -> groups.size());
     }
 
     /** The pin of a node that is best to touch: a test point, else what drives it, else any that can be named. */

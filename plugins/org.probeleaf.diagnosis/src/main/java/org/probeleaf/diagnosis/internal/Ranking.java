@@ -3,14 +3,18 @@
 package org.probeleaf.diagnosis.internal;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 
 import org.probeleaf.diagnosis.circuit.Circuit;
 import org.probeleaf.diagnosis.circuit.Node;
-import org.probeleaf.diagnosis.fault.Priors;
+import org.probeleaf.diagnosis.fault.FaultKind;
 import org.probeleaf.diagnosis.simulation.Effect;
 import org.probeleaf.diagnosis.simulation.Evidence;
 import org.probeleaf.diagnosis.simulation.Fault;
@@ -18,56 +22,111 @@ import org.probeleaf.diagnosis.simulation.FaultFinder;
 import org.probeleaf.diagnosis.simulation.Simulator;
 import org.probeleaf.diagnosis.simulation.Simulator.Change;
 import org.probeleaf.diagnosis.simulation.Simulator.State;
-import org.probeleaf.schematic.partbook.PartBook;
 
-/** Weighs every single fault that could work on what does not fit: its prior times how well it agrees with all seen. */
+/**
+ * Weighs explanations: prior times how well they agree with all that was seen. Single faults come first; where none will
+ * do, the diagnoses of several parts.
+ */
 final class Ranking {
 
-    /** What a reading that a fault speaks against is still worth: readings are mistaken now and then. */
+    /** What a reading that an explanation speaks against is still worth: readings are mistaken now and then. */
     private static final double MISTAKE = 1e-4;
     /** What is so much less likely than the likeliest is left out. */
     private static final double NEGLIGIBLE = 1e-3;
+    /** How much less likely each further part at fault is, at a weight of 1. */
+    private static final double ONE_MORE = 1e-2;
+    /** Faults within a part that show at its outputs: logic tells whether the part can be the only one. */
+    private static final Set<FaultKind> WITHIN = EnumSet.of(FaultKind.STUCK_LOW, FaultKind.STUCK_HIGH, FaultKind.OPEN,
+            FaultKind.DEAD);
 
-    private final List<Weighed> weighed = new ArrayList<>();
-    private final boolean explained;
+    private final Circuit circuit;
+    private final Evidence evidence;
+    private final Simulator simulator;
+    private final FaultFinder finder;
+    private final Logic logic;
+    private final Map<Effect, Change> changes = new HashMap<>();
+    private final List<Weighed> weighed;
 
-    Ranking(Circuit circuit, Evidence evidence, Simulator simulator, List<Node> wrong, Priors priors, PartBook book) {
-        Map<Effect, Change> changes = new HashMap<>();
-        List<Integer> seen = circuit.nodes().stream().map(Node::index).filter(evidence::isSeen).toList();
-        List<Weighed> all = new ArrayList<>();
-        for (Fault fault : new FaultFinder(circuit, evidence, simulator, priors, book).workingOn(wrong.get(0).index())) {
-            Change change = changes.computeIfAbsent(fault.effect(), simulator::run);
-            double fit = 1;
-            for (int node : seen) {
-                int at = change.nodes().indexOf(node);
-                State state = at < 0 ? simulator.base(node) : change.states().get(at);
-                fit *= Math.max(MISTAKE, simulator.agreement(node, state));
-            }
-            all.add(new Weighed(fault, change, fault.prior() * fit, fit));
+    Ranking(Circuit circuit, Evidence evidence, Simulator simulator, FaultFinder finder, Logic logic,
+            List<Node> wrong) {
+        this.circuit = circuit;
+        this.evidence = evidence;
+        this.simulator = simulator;
+        this.finder = finder;
+        this.logic = logic;
+        List<Weighed> all = wrong.isEmpty() ? new ArrayList<>() : single(wrong.get(0));
+        if (all.stream().noneMatch(w -> w.fit() > MISTAKE)) {
+            List<Weighed> several = several();
+            all = several.isEmpty() ? all : several;
         }
-        all.sort(Comparator.comparingDouble(Weighed::weight).reversed());
-        double most = all.isEmpty() ? 0 : all.get(0).weight();
-        all.removeIf(w -> w.weight() < most * NEGLIGIBLE);
-        double total = all.stream().mapToDouble(Weighed::weight).sum();
-        all.forEach(w -> weighed.add(new Weighed(w.fault(), w.change(), w.weight() / total, w.fit())));
-        this.explained = all.stream().anyMatch(w -> w.fit() > MISTAKE);
+        this.weighed = shares(all);
     }
 
-    /**
-     * A fault with its share.
-     *
-     * @param weight over all faults they add up to 1
-     * @param fit    how well it agrees with all that was seen, 0 to 1
-     */
-    record Weighed(Fault fault, Change change, double weight, double fit) {
-    }
-
+    /** The explanations, the likeliest first; their weights add up to 1. */
     List<Weighed> weighed() {
         return weighed;
     }
 
     /** Whether one fault alone explains all that was seen. */
-    boolean explained() {
-        return explained;
+    boolean explainedByOne() {
+        return weighed.stream().anyMatch(w -> w.faults().size() == 1 && w.fit() > MISTAKE);
+    }
+
+    private List<Weighed> single(Node wrong) {
+        List<Weighed> all = new ArrayList<>();
+        for (Fault fault : finder.workingOn(wrong.index())) {
+            if (!WITHIN.contains(fault.kind()) || logic.mayBeAlone(fault.part())) {
+                Change change = changes.computeIfAbsent(fault.effect(), simulator::run);
+                double fit = fit(change);
+                all.add(new Weighed(List.of(fault), change, fault.prior() * fit, fit));
+            }
+        }
+        return all;
+    }
+
+    private double fit(Change change) {
+        Map<Integer, State> changed = new HashMap<>();
+        for (int i = 0; i < change.nodes().size(); i++) {
+            changed.put(change.nodes().get(i), change.states().get(i));
+        }
+        double fit = 1;
+        for (Node node : circuit.nodes()) {
+            if (evidence.isSeen(node.index())) {
+                State state = changed.getOrDefault(node.index(), simulator.base(node.index()));
+                fit *= Math.max(MISTAKE, simulator.agreement(node.index(), state));
+            }
+        }
+        return fit;
+    }
+
+    /** Minimal diagnoses, each part of them wrong in some way. */
+    private List<Weighed> several() {
+        List<Weighed> all = new ArrayList<>();
+        for (BitSet parts : logic.diagnoses()) {
+            List<Fault> faults = parts.stream().mapToObj(finder::anyOf).toList();
+            double prior = 1;
+            Map<Integer, State> together = new TreeMap<>();
+            for (Fault fault : faults) {
+                prior *= fault.prior() * ONE_MORE;
+                Change change = changes.computeIfAbsent(fault.effect(), simulator::run);
+                for (int i = 0; i < change.nodes().size(); i++) {
+                    together.merge(change.nodes().get(i), change.states().get(i), (a, b) -> a.bad() > b.bad() ? a : b);
+                }
+            }
+            if (!faults.isEmpty() && prior > 0) {
+                all.add(new Weighed(faults, new Change(List.copyOf(together.keySet()), List.copyOf(together.values())),
+                        prior, 1));
+            }
+        }
+        return all;
+    }
+
+    private static List<Weighed> shares(List<Weighed> all) {
+        List<Weighed> kept = new ArrayList<>(all);
+        kept.sort(Comparator.comparingDouble(Weighed::weight).reversed());
+        double most = kept.isEmpty() ? 0 : kept.get(0).weight();
+        kept.removeIf(w -> w.weight() < most * NEGLIGIBLE || w.weight() <= 0);
+        double total = kept.stream().mapToDouble(Weighed::weight).sum();
+        return kept.stream().map(w -> w.weighing(w.weight() / total)).toList();
     }
 }

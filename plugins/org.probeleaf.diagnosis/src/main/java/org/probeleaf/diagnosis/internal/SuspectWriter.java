@@ -11,38 +11,55 @@ import java.util.Map;
 import org.probeleaf.diagnosis.PossibleFault;
 import org.probeleaf.diagnosis.Suspect;
 import org.probeleaf.diagnosis.circuit.Circuit;
-import org.probeleaf.diagnosis.circuit.Node;
-import org.probeleaf.diagnosis.internal.Ranking.Weighed;
-import org.probeleaf.diagnosis.simulation.Evidence;
 import org.probeleaf.diagnosis.simulation.Fault;
-import org.probeleaf.diagnosis.simulation.Simulator;
+import org.probeleaf.schematic.netlist.NaturalOrder;
 
-/** Puts weighed faults together by part, with the reason for each in words. */
+/** Puts weighed explanations together by part. */
 final class SuspectWriter {
 
     private final Circuit circuit;
-    private final Node wrong;
+    private final Reasons reasons;
 
-    SuspectWriter(Circuit circuit, Evidence evidence, Simulator simulator, List<Node> wrong) {
+    SuspectWriter(Circuit circuit, Reasons reasons) {
         this.circuit = circuit;
-        this.wrong = wrong.get(0);
+        this.reasons = reasons;
     }
 
-    List<Suspect> write(Ranking ranking) {
-        Map<Integer, List<Weighed>> byPart = new LinkedHashMap<>();
-        ranking.weighed().forEach(w -> byPart.computeIfAbsent(w.fault().part(), p -> new ArrayList<>()).add(w));
+    private record Share(Fault fault, double weight, Weighed from) {
+    }
+
+    List<Suspect> write(List<Weighed> weighed) {
+        Map<Integer, List<Share>> byPart = new LinkedHashMap<>();
+        for (Weighed w : weighed) {
+            for (Fault fault : w.faults()) {
+                byPart.computeIfAbsent(fault.part(), p -> new ArrayList<>())
+                        .add(new Share(fault, w.weight() / w.faults().size(), w));
+            }
+        }
         List<Suspect> suspects = new ArrayList<>();
-        byPart.forEach((part, faults) -> suspects.add(suspect(part, faults)));
-        suspects.sort(Comparator.comparingDouble(Suspect::weight).reversed());
+        byPart.values().forEach(shares -> suspects.add(suspect(merged(shares))));
+        suspects.sort(Comparator.comparingDouble(Suspect::weight).reversed()
+                .thenComparing(Suspect::ref, NaturalOrder.INSTANCE));
         return suspects;
     }
 
-    private Suspect suspect(int part, List<Weighed> faults) {
-        Fault first = faults.get(0).fault();
-        double weight = faults.stream().mapToDouble(Weighed::weight).sum();
-        return new Suspect(circuit.ref(part), label(first), first.kind(), first.text(), weight,
-                "works on " + wrong.title() + ", which reads bad", faults.stream().map(w -> new PossibleFault(
-                        label(w.fault()), w.fault().kind(), w.fault().text(), w.weight())).toList());
+    /** One share for each fault, the largest first: a part may be wrong together with one part or with another. */
+    private static List<Share> merged(List<Share> shares) {
+        Map<Fault, Share> byFault = new LinkedHashMap<>();
+        for (Share s : shares) {
+            byFault.merge(s.fault(), s, (a, b) -> new Share(a.fault(), a.weight() + b.weight(), a.from()));
+        }
+        List<Share> all = new ArrayList<>(byFault.values());
+        all.sort(Comparator.comparingDouble(Share::weight).reversed());
+        return all;
+    }
+
+    private Suspect suspect(List<Share> shares) {
+        Fault first = shares.get(0).fault();
+        double weight = shares.stream().mapToDouble(Share::weight).sum();
+        return new Suspect(circuit.ref(first.part()), label(first), first.kind(), first.text(), weight,
+                reasons.why(first, shares.get(0).from()), shares.stream().map(s -> new PossibleFault(label(s.fault()),
+                        s.fault().kind(), s.fault().text(), s.weight())).toList());
     }
 
     private static String label(Fault fault) {

@@ -58,6 +58,12 @@ public final class FaultFinder {
         return List.copyOf(faults);
     }
 
+    /** A part wrong in some way that nobody knows. */
+    public Fault anyOf(int part) {
+        return new Fault(part, null, FaultKind.WRONG, "wrong together with others", new Effect.Broken(part),
+                partWeight[part] * priors.of(FaultKind.WRONG));
+    }
+
     /** The node and all that lead to it, back to nodes whose level was seen or that are good. */
     private Set<Integer> upstream(int node) {
         Set<Integer> found = new LinkedHashSet<>(Set.of(node));
