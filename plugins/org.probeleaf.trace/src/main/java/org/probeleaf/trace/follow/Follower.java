@@ -75,7 +75,7 @@ final class Follower {
         List<TracedPin> pins = network.signals().pinsOn(node.net.id());
         List<Step> all = down ? network.waysFrom(node.net.id()) : network.waysTo(node.net.id());
         List<Step> onward = onward(node, all);
-        Stop whole = node.step == null ? null : stops.whole(node.net, node.step, pins, onward);
+        Stop whole = node.step == null ? null : stops.whole(node.net, pins, onward);
         if (whole == null && node.depth >= options.depth() && !onward.isEmpty()) {
             whole = Stop.ofNet(StopKind.DEPTH, "followed through " + options.depth() + " parts, as far as was asked");
         }
@@ -101,6 +101,11 @@ final class Follower {
         count++;
         Growing next = new Growing(network.net(id), way, node.depth + 1);
         node.next.add(next);
+        Stop driven = stops.driven(way);
+        if (driven != null) {
+            next.stops.add(driven);
+            return;
+        }
         Growing before = network.kind(id).isSupply() ? null : shown.putIfAbsent(id, next);
         if (before == null) {
             open.add(next);

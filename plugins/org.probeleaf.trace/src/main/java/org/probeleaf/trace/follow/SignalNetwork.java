@@ -37,6 +37,7 @@ public final class SignalNetwork {
     private final Map<String, Net> nets = new LinkedHashMap<>();
     private final Map<String, NetKind> kinds = new HashMap<>();
     private final Map<String, List<TracedPin>> ofPart = new HashMap<>();
+    private final Map<String, List<TracedPin>> driving = new HashMap<>();
     private final Conduction conduction;
     private final Outputs outputs;
     private final Graph<String, Way> graph = new DirectedMultigraph<>(Way.class);
@@ -56,6 +57,12 @@ public final class SignalNetwork {
         ofPart.values().forEach(pins -> pins.sort(TracedPin.BY_PLACE));
         this.conduction = new Conduction(book, this::carries);
         this.outputs = new Outputs(book, this::carries, p -> ofPart.get(p.part().ref()));
+        for (String net : nets.keySet()) {
+            List<TracedPin> always = signals.pinsOn(net).stream().filter(p -> outputs.state(p) == OutputState.ALWAYS).toList();
+            if (!always.isEmpty()) {
+                driving.put(net, always);
+            }
+        }
         for (Step step : conduction.ways(netlist.parts(), ofPart)) {
             graph.addEdge(step.fromNet(), step.toNet(), new Way(step));
         }
@@ -149,6 +156,11 @@ public final class SignalNetwork {
      */
     public List<SignalPath> paths(Place from, Place to, FollowOptions options, int most) {
         return new PathFinder(this, options).find(from, to, most);
+    }
+
+    /** The pins that drive a net always. */
+    List<TracedPin> alwaysDriving(String netId) {
+        return driving.getOrDefault(netId, List.of());
     }
 
     /** The pins of a part that are on nets. */

@@ -48,18 +48,23 @@ final class Stops {
                 : Stop.ofNet(StopKind.SUPPLY, net.title() + " is a supply");
     }
 
+    /** That an output drives the net which a way through a passive part leads to, or null. */
+    Stop driven(Step by) {
+        List<TracedPin> drivers = network.alwaysDriving(by.toNet());
+        if (!down || !by.kind().passive() || drivers.isEmpty()) {
+            return null;
+        }
+        TracedPin driver = drivers.get(0);
+        return Stop.ofPin(StopKind.DRIVEN, driver, "ends where " + PartWords.pin(driver) + " of "
+                + PartWords.part(driver.part()) + " drives " + network.net(by.toNet()).title());
+    }
+
     /**
      * Why nothing is followed from a net as a whole, or null.
      *
-     * @param by   how it was reached
      * @param ways how it would go on
      */
-    Stop whole(Net net, Step by, List<TracedPin> pins, List<Step> ways) {
-        Optional<TracedPin> driver = pins.stream().filter(p -> network.output(p) == OutputState.ALWAYS).findFirst();
-        if (down && by.kind().passive() && driver.isPresent()) {
-            return Stop.ofPin(StopKind.DRIVEN, driver.get(), "ends where " + PartWords.pin(driver.get()) + " of "
-                    + PartWords.part(driver.get().part()) + " drives " + net.title());
-        }
+    Stop whole(Net net, List<TracedPin> pins, List<Step> ways) {
         long sharing = pins.stream().filter(p -> network.output(p) == OutputState.BY_TURNS).map(p -> p.part().ref())
                 .distinct().count();
         if (sharing >= BUS) {

@@ -184,6 +184,14 @@ class FollowTest {
         assertEquals(List.of("N1", "  N2 by R1.1>R1.2 ! DRIVEN@IC1.4"), Trees.follow(board, "net:N1", ALL));
     }
 
+    /** What a resistor brings to a driven net does not count; what its driver brings does, however it is met first. */
+    @Test
+    void follow_netMetAtAResistorFirst_isStillFollowedFromItsDriver() {
+        Netlist board = Boards.of("IC1 74LS04 1=N0 2=N1 3=N1 4=N2", "R1 1k 1=N0 2=N2", "R2 1k 1=N2 2=N3");
+        assertEquals(List.of("N0", "  N1 by IC1.1>IC1.2", "    N2 by IC1.3>IC1.4", "      N0 by R1.2>R1.1 ! SHOWN",
+                "      N3 by R2.1>R2.2", "  N2 by R1.1>R1.2 ! DRIVEN@IC1.4"), Trees.follow(board, "net:N0", ALL));
+    }
+
     @Test
     void follow_bus_isNotLeft() {
         Netlist board = Boards.of("R1 33 1=N1 2=D0", "IC1 Z80A 14=D0", "IC2 6116 9=D0", "IC3 27C128 11=D0",
