@@ -106,6 +106,24 @@ class BoardTest {
         change("lift IC5.9").failed(2, "already");
     }
 
+    /** A trace follows the board: with the gate's output lifted the port is not reached, put back it is again. */
+    @Test
+    void trace_liftedPinOfAGate_endsThereUntilItIsPutBack() throws IOException {
+        String before = followed("IC1.21");
+        assertTrue(before.contains("/INP through gate C of IC5"), before);
+        assertTrue(before.contains("(/1G) of IC9"), before);
+        change("lift IC5.8 --temporary").done();
+        String lifted = followed("IC1.21");
+        assertFalse(lifted.contains("/INP"), lifted);
+        assertTrue(lifted.contains("through gate A of IC13"), lifted);
+        Shell.run("putback", job, "1").done();
+        assertEquals(before, followed("IC1.21"));
+    }
+
+    private String followed(String from) {
+        return Shell.run("trace", job, "--from", from, "--series", "--gates").done().out();
+    }
+
     @Test
     void handover_withSomethingOpen_isRefusedUntilPutBackOrAccepted() throws IOException {
         change("lift IC5.9 --temporary").done();

@@ -9,10 +9,12 @@ import java.time.Instant;
 import java.util.List;
 
 import org.probeleaf.cli.answer.JobText;
+import org.probeleaf.cli.answer.TraceAnswer;
 import org.probeleaf.cli.answer.TraceText;
 import org.probeleaf.cli.io.Console;
 import org.probeleaf.cli.io.ExitCode;
 import org.probeleaf.cli.io.JobFiles;
+import org.probeleaf.cli.io.PartBooks;
 import org.probeleaf.cli.io.Problem;
 import org.probeleaf.cli.io.Workbench;
 import org.probeleaf.job.Job;
@@ -26,7 +28,6 @@ import org.probeleaf.job.mark.Anchor;
 import org.probeleaf.job.mark.LabelMark;
 import org.probeleaf.job.mark.NoteMark;
 import org.probeleaf.job.mark.ReadingMark;
-import org.probeleaf.schematic.partbook.PartBook;
 import org.probeleaf.schematic.place.Place;
 import org.probeleaf.trace.follow.FollowOptions;
 import org.probeleaf.trace.follow.SignalNetwork;
@@ -40,7 +41,6 @@ import picocli.CommandLine.Option;
         + " is a display."})
 public final class DemoCommand extends Verb {
 
-    private static final int MOST_PATHS = 20;
     private static final Place STROBE = Place.parse("IC1.21");
     private static final Place PORT = Place.parse("IC9.1");
 
@@ -82,12 +82,12 @@ public final class DemoCommand extends Verb {
     }
 
     private void trace(Job job) {
-        SignalNetwork network = SignalNetwork.of(job.state().netlist(), PartBook.standard());
+        SignalNetwork network = SignalNetwork.of(job.state().netlist(), PartBooks.book(console()));
         say("Where the read strobe of the processor goes");
-        TraceText.write(console().out(), network.signals().trace(STROBE));
+        TraceText.write(console().out(), TraceAnswer.of(network, STROBE, null, FollowOptions.netOnly()));
         say("");
         say("How it gets to the port that reads the float");
-        TraceText.writePaths(console().out(), STROBE, PORT, network.paths(STROBE, PORT, FollowOptions.all(), MOST_PATHS));
+        TraceText.writePaths(console().out(), TraceAnswer.of(network, STROBE, PORT, FollowOptions.netOnly()));
         say("");
     }
 

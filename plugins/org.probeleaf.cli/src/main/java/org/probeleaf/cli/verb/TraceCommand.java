@@ -4,8 +4,8 @@ package org.probeleaf.cli.verb;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 
+import org.probeleaf.cli.answer.TraceAnswer;
 import org.probeleaf.cli.answer.TraceJson;
 import org.probeleaf.cli.answer.TraceText;
 import org.probeleaf.cli.io.Console;
@@ -17,8 +17,7 @@ import org.probeleaf.cli.io.PartBooks;
 import org.probeleaf.cli.io.SheetReader;
 import org.probeleaf.schematic.netlist.Netlist;
 import org.probeleaf.schematic.place.Place;
-import org.probeleaf.trace.NetTrace;
-import org.probeleaf.trace.SignalPath;
+import org.probeleaf.trace.follow.Flow;
 import org.probeleaf.trace.follow.FollowOptions;
 import org.probeleaf.trace.follow.SignalNetwork;
 
@@ -30,11 +29,11 @@ import picocli.CommandLine.Parameters;
 @Command(name = "trace", description = {
     "Say where a signal goes: every pin on the net at a place, on all sheets, drivers and loads told apart; with --to"
             + " also the ways from there to another place.", "",
+    "--series and --gates follow it on through parts, as a tree: each line says why the signal goes there, or why it is"
+            + " not followed further.", "",
     "AT names a place: IC4.21 (part and pin), IC4 (a part), net:/RD (a net by name or id), 1@120.5,300 (page, and"
             + " points from the left and the top)."})
 public final class TraceCommand extends Verb {
-
-    private static final int MOST_PATHS = 20;
 
     @Parameters(paramLabel = "DRAWING", description = "A sheet, a job or a netlist document.")
     private Path drawing;
@@ -43,9 +42,22 @@ public final class TraceCommand extends Verb {
     private String from;
 
     @Option(names = "--to", paramLabel = "AT", description = {
-        "Where the signal should arrive. Ways lead through resistors, capacitors, coils, diodes, fuses, links, switches"
-                + " and transistors, and through gates and buffers from input to output."})
+        "Where the signal should arrive. Ways lead through what --series and --gates name, through both where neither"
+                + " is given."})
     private String to;
+
+    @Option(names = "--series", description = {
+        "Follow the signal through resistors, capacitors, coils, diodes, fuses, links, switches and mating"
+                + " connectors."})
+    private boolean series;
+
+    @Option(names = "--gates", description = {
+        "Follow it through transistors, gates, buffers, latches, counters and their like, from input to output of the"
+                + " same section."})
+    private boolean gates;
+
+    @Option(names = "--upstream", description = "Follow it back to where it comes from.")
+    private boolean upstream;
 
     @Option(names = "--password", paramLabel = "P", description = "Opens a protected PDF.")
     private String password;
@@ -63,16 +75,13 @@ public final class TraceCommand extends Verb {
         Place end = to == null ? null : place(to);
         Netlist netlist = new DrawingSource(new SheetReader(console())).read(drawing, PageRange.all(), password);
         SignalNetwork network = SignalNetwork.of(netlist, PartBooks.book(console()));
-        NetTrace trace = network.signals().trace(start);
-        List<SignalPath> paths = end == null ? List.of()
-                : network.paths(start, end, FollowOptions.all().withEnables(true), MOST_PATHS);
+        FollowOptions options = FollowOptions.netOnly().withSeries(series).withGates(gates)
+                .with(upstream ? Flow.UPSTREAM : Flow.DOWNSTREAM);
+        TraceAnswer answer = TraceAnswer.of(network, start, end, options);
         if (json != null) {
-            JsonTarget.object(console(), json, out -> TraceJson.write(out, trace, paths));
+            JsonTarget.object(console(), json, out -> TraceJson.write(out, answer));
         } else {
-            TraceText.write(console().out(), trace);
-            if (end != null) {
-                TraceText.writePaths(console().out(), start, end, paths);
-            }
+            TraceText.write(console().out(), answer);
         }
         return ExitCode.DONE;
     }

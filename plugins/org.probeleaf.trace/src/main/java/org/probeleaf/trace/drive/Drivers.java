@@ -74,7 +74,8 @@ public record Drivers(DriverKind kind, List<TracedPin> pins, List<Pull> pulls, S
         return switch (kind) {
             case NONE_KNOWN -> "no pin is known to drive it" + pulled;
             case PUSH_PULL -> "driven by " + names + (names.contains(",") ? ", which always say the same" : "") + pulled;
-            case THREE_STATE -> "driven by turns, three-state: " + names + pulled;
+            case THREE_STATE -> (pins.size() == 1 ? "driven by " + names + ", three-state, which can let go of it"
+                    : "driven by turns, three-state: " + names) + pulled;
             case OPEN_COLLECTOR -> "pulled down by " + names + ", open collector" + (pulls.stream().anyMatch(Pull::up)
                     ? pulled : pulled + "; nothing on the sheet pulls it up");
             case CONTENTION -> "several outputs drive it at once: " + names
