@@ -69,7 +69,8 @@ public final class TraceText {
             String reason = answer.drivers().reason();
             out.println("  " + Character.toUpperCase(reason.charAt(0)) + reason.substring(1) + ".");
         }
-        answer.budgets().stream().filter(b -> b.levels() != null).findFirst().ifPresent(b -> out.println("  " + budget(b)));
+        answer.budgets().stream().filter(b -> b.levels() != null && !b.loads().isEmpty())
+                .findFirst().ifPresent(b -> out.println("  " + budget(b)));
     }
 
     private static String budget(DriveBudget b) {
