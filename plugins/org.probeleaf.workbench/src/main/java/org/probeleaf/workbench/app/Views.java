@@ -19,6 +19,8 @@ final class Views {
 
     static final String PART_BOOK = "org.probeleaf.workbench.view.partbook";
 
+    static final String SUSPECTS = "org.probeleaf.workbench.view.suspects";
+
     private Views() {
     }
 }

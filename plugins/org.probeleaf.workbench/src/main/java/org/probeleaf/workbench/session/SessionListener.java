@@ -27,6 +27,11 @@ public interface SessionListener {
         // not of interest
     }
 
+    /** Other parts are suspect, or another probe tells most. */
+    default void suspectsChanged() {
+        // not of interest
+    }
+
     /** The pointer is over another net, or over none. */
     default void hoverChanged() {
         // not of interest

@@ -43,6 +43,8 @@ public final class SheetSession {
     private final RecognitionRun recognition = new RecognitionRun(new Host(), t -> this.trouble = t);
     private final RouteFinder routes = new RouteFinder(worker, this::post, () -> facts, () -> tell(
             SessionListener::routeChanged));
+    private final SuspectFinder suspects = new SuspectFinder(this::post, () -> tell(SessionListener::suspectsChanged));
+    private final Runnable priorsChanged = () -> post(() -> this.suspects.look(facts));
     private int currentPage;
     private boolean drawn;
     private boolean recogniseWhenDrawn;
@@ -56,6 +58,7 @@ public final class SheetSession {
         this.asked = asked;
         this.display = display;
         OwnPartBook.shared().addListener(bookChanged);
+        OwnPriors.shared().addListener(priorsChanged);
     }
 
     /** Opens the file in the background; the listeners hear how it goes. */
@@ -141,6 +144,7 @@ public final class SheetSession {
                 hover = null;
             }
             tell(SessionListener::factsChanged);
+            suspects.look(next);
             if (otherNets) {
                 tell(SessionListener::selectionChanged);
                 routes.again();
@@ -298,6 +302,11 @@ public final class SheetSession {
         return routes;
     }
 
+    /** The parts that may be to blame for what was read. */
+    public SuspectFinder suspects() {
+        return suspects;
+    }
+
     /** Selects a pin at a net of the route, by its number; the route stays. */
     public void standAt(int number, Selection next) {
         selection = next;
@@ -405,6 +414,8 @@ public final class SheetSession {
     public void close() {
         closed = true;
         OwnPartBook.shared().removeListener(bookChanged);
+        OwnPriors.shared().removeListener(priorsChanged);
+        suspects.close();
         listeners.clear();
         stopRecognition();
         Sheets open = sheets;

@@ -91,6 +91,11 @@ public final class SheetCanvas extends Canvas {
         }
 
         @Override
+        public void suspectsChanged() {
+            redraw();
+        }
+
+        @Override
         public void hoverChanged() {
             redraw();
         }

@@ -8,6 +8,7 @@ import java.util.List;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
+import org.probeleaf.diagnosis.Finding;
 import org.probeleaf.schematic.geometry.Box;
 import org.probeleaf.schematic.geometry.Point;
 import org.probeleaf.schematic.netlist.Net;
@@ -33,6 +34,7 @@ final class SheetPainter {
     private final PagePainter pages;
     private final NetPainter nets;
     private final RoutePainter routes;
+    private final ProbePainter probe;
     private final CardLayer cards;
     private final EdgeTabs tabs;
     private final CorrectingPainter correcting;
@@ -46,6 +48,7 @@ final class SheetPainter {
         this.pages = new PagePainter(tiles, device);
         this.nets = new NetPainter(look);
         this.routes = new RoutePainter(look, nets);
+        this.probe = new ProbePainter(look);
         this.cards = new CardLayer(look);
         this.board = new BoardPainter(look);
         this.tabs = new EdgeTabs(look, nets);
@@ -140,6 +143,7 @@ final class SheetPainter {
         session.selectedNet().ifPresent(net -> nets.pins(gc, frame, facts.pinsOn(net)));
         if (!correcting.shows()) {
             session.routes().route().ifPresent(r -> routes.numbers(gc, frame, r, session.routes().at()));
+            session.suspects().finding().map(Finding::next).ifPresent(n -> probe.paint(gc, frame, facts, n));
         }
         session.selection().filter(s -> s.page() == frame.page()).ifPresent(s -> focus(gc, frame.toScreen(s.at())));
         cards.paint(gc, frame, facts.state(), tiles.ink(frame.page()), session.selectedMark().orElse(null));

@@ -51,6 +51,11 @@ final class ViewportReport {
                 }
 
                 @Override
+                public void suspectsChanged() {
+                    write();
+                }
+
+                @Override
                 public void routeChanged() {
                     write();
                 }
@@ -80,7 +85,7 @@ final class ViewportReport {
                 .collect(Collectors.joining(","));
         String json = String.format(Locale.ROOT,
                 "{\"drawn\":%b,\"recognised\":%b,\"recognising\":%b,\"selected\":\"%s\",\"revision\":%d,\"focus\":%b,\"typing\":%b,\"trouble\":\"%s\","
-                + "\"route\":%d,\"step\":%d,\"correcting\":\"%s\",\"misses\":%b,\"trial\":\"%s\",\"menu\":%b,"
+                + "\"route\":%d,\"step\":%d,\"suspects\":\"%s\",\"next\":\"%s\",\"correcting\":\"%s\",\"misses\":%b,\"trial\":\"%s\",\"menu\":%b,"
                 + "\"canvas\":[%d,%d,%d,%d],\"pages\":[%s]}%n",
                 session.drawn(), session.facts().map(f -> f.recognised()).orElse(false), session.recognising(),
                 session.selectedNet().map(n -> n.id()).orElse(""),
@@ -88,6 +93,9 @@ final class ViewportReport {
                 canvas.getDisplay().getFocusControl() instanceof Text,
                 session.trouble().map(t -> t.text().replace("\\", "\\\\").replace("\"", "\\\"")).orElse(""),
                 session.routes().route().map(r -> r.nodes().size()).orElse(0), session.routes().at(),
+                session.suspects().finding().map(f -> f.suspects().stream().map(s -> s.ref())
+                        .collect(Collectors.joining(" "))).orElse(""),
+                session.suspects().finding().map(f -> f.next()).map(n -> n.at().text()).orElse(""),
                 correcting.task().map(t -> t.name() + " " + correcting.picks().size()).orElse(""),
                 correcting.misses(), correcting.trial().map(t -> t.works() ? "DONE" : "NOT").orElse(""), canvas.getMenu().isVisible(), corner.x, corner.y, canvas.getSize().x, canvas.getSize().y, pages);
         try {
