@@ -23,6 +23,8 @@ import java.util.stream.Stream;
 public final class PartBookFolder {
 
     private static final String ENDING = ".txt";
+    /** The weights of faults lie in the same folder; they are no parts. */
+    private static final String WEIGHTS = "priors.txt";
 
     private final Path folder;
 
@@ -153,6 +155,7 @@ public final class PartBookFolder {
         }
         try (Stream<Path> all = Files.list(folder)) {
             return all.filter(f -> f.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(ENDING))
+                    .filter(f -> !f.getFileName().toString().equals(WEIGHTS))
                     .filter(Files::isRegularFile).sorted().toList();
         }
     }

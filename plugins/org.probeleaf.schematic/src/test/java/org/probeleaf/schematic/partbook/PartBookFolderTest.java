@@ -127,6 +127,12 @@ class PartBookFolderTest {
     }
 
     @Test
+    void book_besideTheWeightsOfFaults_doesNotReadThem() throws IOException {
+        put("priors.txt", "part connector 20\n");
+        assertEquals(PartBook.standard().types(), folder().book().types());
+    }
+
+    @Test
     void book_ownClass_countsBeforeTheStandardOne() throws IOException {
         put("classes.txt", "class TC capacitor\n");
         assertEquals(PartClass.CAPACITOR, folder().book().classOf("TC3"));

@@ -21,5 +21,6 @@ public final class LookPerspective implements IPerspectiveFactory {
         IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.62f, "right");
         below.addView(Views.DOUBTS);
         below.addView(Views.CORRECTIONS);
+        below.addView(Views.BOARDS);
     }
 }

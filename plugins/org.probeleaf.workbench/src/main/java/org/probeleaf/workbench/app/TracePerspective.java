@@ -18,11 +18,9 @@ public final class TracePerspective implements IPerspectiveFactory {
         right.addView(Views.WHERE);
         right.addView(Views.ROUND);
         right.addView(Views.PARTS);
-        IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.64f, "right");
+        IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.46f, "right");
         below.addView(Views.SUSPECTS);
         below.addView(Views.PUTBACK);
         below.addView(Views.BOARD);
-        below.addView(Views.BOARDS);
-        below.addView(Views.LOG);
     }
 }

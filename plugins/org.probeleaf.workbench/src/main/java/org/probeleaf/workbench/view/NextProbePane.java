@@ -9,8 +9,6 @@ import java.util.function.Supplier;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
-import org.eclipse.swt.layout.RowLayout;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.probeleaf.diagnosis.NextProbe;
@@ -41,17 +39,20 @@ final class NextProbePane {
         pane.setLayoutData(new GridData(SWT.FILL, SWT.END, true, false));
         GridLayout layout = new GridLayout(1, false);
         layout.marginWidth = 0;
+        layout.marginHeight = 0;
+        layout.verticalSpacing = 0;
         pane.setLayout(layout);
         Composite words = new Composite(pane, SWT.NONE);
         words.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
         words.setLayout(new GridLayout(1, false));
         title = new Label(words, SWT.WRAP);
         title.setFont(look.font(1, true));
+        title.setForeground(look.colour(Palette.TEXT));
         title.setLayoutData(wide());
         why = new Label(words, SWT.WRAP);
         why.setForeground(look.colour(Palette.QUIET));
         why.setLayoutData(wide());
-        entry = new QuickEntry(pane, "Reading: 0.2V, H, bad", new QuickEntry.Host() {
+        entry = new QuickEntry(pane, "0.2V, H, bad", new QuickEntry.Host() {
             @Override
             public Optional<SheetSession> session() {
                 return session.get();
@@ -61,8 +62,10 @@ final class NextProbePane {
             public void entered(boolean typed) {
                 entry().focus();
             }
-        });
-        buttons();
+        }, "Good", "Bad", "Low", "High");
+        title.addListener(SWT.MouseDown, e -> go());
+        why.addListener(SWT.MouseDown, e -> go());
+        title.setToolTipText("Click to go there");
         show(null, false);
     }
 
@@ -76,24 +79,10 @@ final class NextProbePane {
         return data;
     }
 
-    private void buttons() {
-        Composite row = new Composite(pane, SWT.NONE);
-        RowLayout layout = new RowLayout(SWT.HORIZONTAL);
-        layout.marginLeft = 8;
-        layout.spacing = 6;
-        row.setLayout(layout);
-        for (String word : new String[] {"Good", "Bad", "Low", "High"}) {
-            Button button = new Button(row, SWT.PUSH);
-            button.setText(word);
-            button.addListener(SWT.Selection, e -> entry.keep(word.toLowerCase(Locale.ROOT)));
+    private void go() {
+        if (now != null) {
+            BoardWalk.go(session.get().orElse(null), now.at());
         }
-        Button go = new Button(row, SWT.PUSH);
-        go.setText("Show it");
-        go.addListener(SWT.Selection, e -> {
-            if (now != null) {
-                BoardWalk.go(session.get().orElse(null), now.at());
-            }
-        });
     }
 
     /**

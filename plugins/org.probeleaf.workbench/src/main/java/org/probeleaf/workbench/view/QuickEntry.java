@@ -3,12 +3,14 @@
 package org.probeleaf.workbench.view;
 
 import java.time.Instant;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
@@ -43,25 +45,36 @@ final class QuickEntry {
 
     private final Host host;
 
-    QuickEntry(Composite parent, String message, Host host) {
+    /**
+     * Makes the line.
+     *
+     * @param words what is said with a button in place of typing
+     */
+    QuickEntry(Composite parent, String message, Host host, String... words) {
         this.host = host;
         entry = new Composite(parent, SWT.NONE);
         look = new Look(entry);
         entry.setLayoutData(new GridData(SWT.FILL, SWT.END, true, false));
-        GridLayout layout = new GridLayout(2, false);
+        GridLayout layout = new GridLayout(2 + words.length, false);
         layout.marginWidth = 8;
         entry.setLayout(layout);
         pin = new Label(entry, SWT.NONE);
         pin.setFont(look.font(0, true));
         GridData wide = new GridData(SWT.BEGINNING, SWT.CENTER, false, false);
-        wide.widthHint = 70;
+        wide.widthHint = 62;
         pin.setLayoutData(wide);
         text = new Text(entry, SWT.BORDER | SWT.SINGLE);
         text.setMessage(message);
         text.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        for (String word : words) {
+            Button button = new Button(entry, SWT.PUSH);
+            button.setText(word);
+            button.setToolTipText("Note " + word.toLowerCase(Locale.ROOT) + " at this pin");
+            button.addListener(SWT.Selection, e -> keep(word));
+        }
         understood = new Label(entry, SWT.WRAP);
         understood.setFont(look.font(-1, false));
-        GridData line = new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1);
+        GridData line = new GridData(SWT.FILL, SWT.CENTER, true, false, 2 + words.length, 1);
         line.widthHint = 200;
         understood.setLayoutData(line);
         text.addListener(SWT.Modify, e -> understand());

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
+import org.eclipse.jface.action.Action;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.swt.widgets.Composite;
 import org.probeleaf.diagnosis.Finding;
@@ -24,6 +25,7 @@ import org.probeleaf.workbench.session.SuspectFinder;
 public final class SuspectsView extends SessionView {
 
     private static final int MOST_FAULTS = 4;
+    private static final int FEW = 4;
 
     private Head head;
     private PlainTable<Suspect> table;
@@ -45,6 +47,14 @@ public final class SuspectsView extends SessionView {
                 + " blame stand here, and where to probe next.");
         foot = new Foot(parent);
         next = new NextProbePane(parent, this::session, this::facts);
+        Action weights = new Action("How readily parts fail\u2026", Look.descriptor("other-value")) {
+            @Override
+            public void run() {
+                new WeightsDialog(getSite().getShell()).open();
+            }
+        };
+        getViewSite().getActionBars().getToolBarManager().add(weights);
+        getViewSite().getActionBars().getMenuManager().add(weights);
         table.viewer().addSelectionChangedListener(e -> chosen(
                 e.getSelection() instanceof IStructuredSelection s && s.getFirstElement() instanceof Suspect one ? one
                         : null));
@@ -99,9 +109,9 @@ public final class SuspectsView extends SessionView {
     }
 
     private static String story(Finding finding) {
-        String explained = finding.diagnoses().isEmpty() ? "" : "What was read is explained by "
-                + finding.diagnoses().stream().limit(3).map(d -> String.join(" with ", d))
-                        .collect(Collectors.joining(", or ")) + (finding.diagnoses().size() > 3 ? ", or others. " : ". ");
+        String explained = finding.diagnoses().isEmpty() || finding.diagnoses().size() > FEW ? ""
+                : "What was read is explained by " + finding.diagnoses().stream().map(d -> String.join(" with ", d))
+                        .collect(Collectors.joining(", or ")) + ". ";
         return explained + String.join(" ", finding.notes());
     }
 
