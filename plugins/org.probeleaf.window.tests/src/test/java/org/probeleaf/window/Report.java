@@ -43,6 +43,25 @@ record Report(Map<String, Object> values) {
         return ((List<?>) values.get("canvas")).stream().mapToInt(n -> ((Number) n).intValue()).toArray();
     }
 
+    /** Whether a row of a list or a label in sight has these words. */
+    boolean shows(String words) {
+        return row(words).isPresent();
+    }
+
+    /** The middle of the first row or label in sight that has these words, on the screen. */
+    Optional<Point> row(String words) {
+        return ((List<?>) values.get("rows")).stream().map(r -> (List<?>) r)
+                .filter(r -> r.get(0).toString().contains(words)).findFirst().map(r -> new Point(
+                        ((Number) r.get(1)).doubleValue(), ((Number) r.get(2)).doubleValue()));
+    }
+
+    /** The middle of a tab, a button or a tool in sight, on the screen; empty where there is none of these words. */
+    Optional<Point> place(String words) {
+        return ((Map<?, ?>) values.get("places")).entrySet().stream().filter(e -> e.getKey().equals(words)).findFirst()
+                .map(e -> (List<?>) e.getValue())
+                .map(xy -> new Point(((Number) xy.get(0)).doubleValue(), ((Number) xy.get(1)).doubleValue()));
+    }
+
     /** Where a spot of a page is on the screen; empty where the page is not in sight. */
     Optional<Point> onScreen(int page, Point at) {
         for (Object o : (List<?>) values.get("pages")) {

@@ -37,38 +37,39 @@ final class ViewportReport {
             canvas.addPaintListener(e -> write());
             correcting.addListener(this::later);
             canvas.getDisplay().addFilter(SWT.FocusIn, e -> later());
+            canvas.getDisplay().addFilter(SWT.MouseUp, e -> later());
             canvas.getMenu().addListener(SWT.Show, e -> later());
             canvas.getMenu().addListener(SWT.Hide, e -> later());
             session.addListener(new SessionListener() {
                 @Override
                 public void factsChanged() {
-                    write();
+                    later();
                 }
 
                 @Override
                 public void selectionChanged() {
-                    write();
+                    later();
                 }
 
                 @Override
                 public void suspectsChanged() {
-                    write();
+                    later();
                 }
 
                 @Override
                 public void routeChanged() {
-                    write();
+                    later();
                 }
 
                 @Override
                 public void statusChanged() {
-                    write();
+                    later();
                 }
             });
         }
     }
 
-    /** After the focus has moved. */
+    /** When all that follows from an event is done. */
     private void later() {
         canvas.getDisplay().asyncExec(() -> {
             if (!canvas.isDisposed()) {
@@ -79,6 +80,7 @@ final class ViewportReport {
 
     private void write() {
         Point corner = canvas.toDisplay(0, 0);
+        ScreenWords words = new ScreenWords(canvas.getShell());
         String pages = canvas.frames().stream().map(f -> String.format(Locale.ROOT,
                 "{\"page\":%d,\"x\":%d,\"y\":%d,\"zoom\":%.6f,\"width\":%.2f,\"height\":%.2f}", f.page(),
                 corner.x + f.x(), corner.y + f.y(), f.zoom(), f.width(), f.height()))
@@ -86,7 +88,7 @@ final class ViewportReport {
         String json = String.format(Locale.ROOT,
                 "{\"drawn\":%b,\"recognised\":%b,\"recognising\":%b,\"selected\":\"%s\",\"revision\":%d,\"focus\":%b,\"typing\":%b,\"trouble\":\"%s\","
                 + "\"route\":%d,\"step\":%d,\"suspects\":\"%s\",\"next\":\"%s\",\"correcting\":\"%s\",\"misses\":%b,\"trial\":\"%s\",\"menu\":%b,"
-                + "\"canvas\":[%d,%d,%d,%d],\"pages\":[%s]}%n",
+                + "\"rows\":%s,\"places\":%s,\"canvas\":[%d,%d,%d,%d],\"pages\":[%s]}%n",
                 session.drawn(), session.facts().map(f -> f.recognised()).orElse(false), session.recognising(),
                 session.selectedNet().map(n -> n.id()).orElse(""),
                 session.facts().map(f -> f.state().revision()).orElse(-1L), canvas.isFocusControl(),
@@ -97,7 +99,8 @@ final class ViewportReport {
                         .collect(Collectors.joining(" "))).orElse(""),
                 session.suspects().finding().map(f -> f.next()).map(n -> n.at().text()).orElse(""),
                 correcting.task().map(t -> t.name() + " " + correcting.picks().size()).orElse(""),
-                correcting.misses(), correcting.trial().map(t -> t.works() ? "DONE" : "NOT").orElse(""), canvas.getMenu().isVisible(), corner.x, corner.y, canvas.getSize().x, canvas.getSize().y, pages);
+                correcting.misses(), correcting.trial().map(t -> t.works() ? "DONE" : "NOT").orElse(""), canvas.getMenu().isVisible(),
+                words.rows(), words.places(), corner.x, corner.y, canvas.getSize().x, canvas.getSize().y, pages);
         try {
             Path next = file.resolveSibling(file.getFileName() + ".next");
             Files.writeString(next, json);

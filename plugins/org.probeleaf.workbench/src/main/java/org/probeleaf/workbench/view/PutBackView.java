@@ -74,6 +74,7 @@ public final class PutBackView extends SessionView {
     void refresh() {
         List<KeptBoardChange> open = facts().map(f -> f.state().boards().open()).orElse(List.of());
         table.show(open);
+        setPartName(open.isEmpty() ? "Put-back" : "Put-back (" + open.size() + ")");
         head.show(open.isEmpty() ? "Nothing to put back" : open.size() + " to put back", open.isEmpty()
                 ? "The board is free of what was done for now." : "Before the unit leaves:");
         foot.show("");
