@@ -52,6 +52,7 @@ final class WindowDriver implements AutoCloseable {
         Path log = folder.resolve("window.log");
         ProcessBuilder builder = new ProcessBuilder(List.of(home.resolve("launch").toString(), file.toString()));
         builder.environment().put("PROBELEAF_WINDOW_DATA", folder.resolve("data").toString());
+        builder.environment().put("PROBELEAF_PARTS", folder.resolve("parts").toString());
         builder.environment().put("PROBELEAF_JAVA_OPTS", "-Dprobeleaf.window.report=" + report);
         builder.redirectErrorStream(true).redirectOutput(log.toFile());
         Robot robot = new Robot();
