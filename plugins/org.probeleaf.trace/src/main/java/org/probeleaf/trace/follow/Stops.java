@@ -141,7 +141,8 @@ final class Stops {
             return Stop.ofPin(StopKind.DISABLED, pin, PartWords.pin(outs.get(0)) + " of " + part
                     + " is switched off for good: its enable is on a supply");
         }
-        return Stop.ofPin(StopKind.OPEN, pin, "what " + PartWords.pin(pin) + " of " + part + (down ? " works on"
+        boolean onItself = outs.stream().anyMatch(p -> p.pin().net().equals(pin.pin().net()));
+        return onItself ? null : Stop.ofPin(StopKind.OPEN, pin, "what " + PartWords.pin(pin) + " of " + part + (down ? " works on"
                 : " follows") + " is on no net");
     }
 
