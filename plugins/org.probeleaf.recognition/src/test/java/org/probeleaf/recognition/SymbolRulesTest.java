@@ -93,6 +93,29 @@ class SymbolRulesTest {
         assertEquals("-: D1.?1 IC1.4; -: D1.?1 IC2.1; -: D2.?1 IC1.5; -: D2.?1 IC2.2", nets(rows));
     }
 
+    /** A capacitor between two wires at height {@code y}, its plates 12 points high. */
+    private static Sketch capacitor(Sketch sketch, double y) {
+        return sketch.wire(200, y, 270, y).line(270, y, 280, y).line(280, y - 6, 280, y + 6)
+                .line(284, y - 6, 284, y + 6).line(284, y, 294, y).wire(294, y, 400, y);
+    }
+
+    @Test
+    void recognise_capacitorsWithPlatesInLine_areOnePartEach() {
+        Sketch stacked = capacitor(capacitor(chips(), 100), 110).text("C1", 268, 92, 6).text("C2", 268, 124, 6);
+
+        assertEquals("-: C1.?1 IC1.4; -: C1.?1 IC2.1; -: C2.?1 IC1.5; -: C2.?1 IC2.2", nets(stacked));
+    }
+
+    @Test
+    void recognise_capacitorCloseUnderACoil_isAPartOfItsOwn() {
+        Sketch coil = chips().wire(200, 100, 260, 100).wire(304, 100, 400, 100).line(260, 100, 270, 100)
+                .line(294, 100, 304, 100).line(270, 100, 272, 96, 276, 96, 278, 100, 280, 96, 284, 96, 286, 100, 288, 96,
+                        292, 96, 294, 100);
+        Sketch both = capacitor(coil, 110).text("L1", 276, 92, 6).text("C1", 268, 126, 6);
+
+        assertEquals("-: C1.?1 IC1.5; -: C1.?1 IC2.2; -: IC1.4 L1.?1; -: IC2.1 L1.?1", nets(both));
+    }
+
     @Test
     void recognise_contactsApart_areOneSwitch() {
         Sketch contacts = chips();

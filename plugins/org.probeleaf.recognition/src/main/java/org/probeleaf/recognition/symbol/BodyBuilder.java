@@ -80,7 +80,8 @@ final class BodyBuilder {
             Segment s = ink.get(i);
             for (Segment t : index.touching(s.box().grow(reach))) {
                 int j = ids.get(t);
-                if (j > i && !groups.joined(i, j) && !isStray(s, t) && !isStray(t, s) && touch(s, t, reach)) {
+                if (j > i && !groups.joined(i, j) && !isStray(s, t) && !isStray(t, s) && !areInLine(s, t)
+                        && touch(s, t, reach)) {
                     groups.join(i, j);
                 }
             }
@@ -90,6 +91,11 @@ final class BodyBuilder {
     /** Whether a plate only happens to touch a closed outline. */
     private boolean isStray(Segment plate, Segment outline) {
         return outline.shape() == Segment.Shape.CLOSED && plates.contains(plate);
+    }
+
+    /** Whether two plates stand end to end, each with a lead and a twin of its own: of two capacitors drawn close. */
+    private boolean areInLine(Segment s, Segment t) {
+        return s.horizontal() == t.horizontal() && plates.contains(s) && plates.contains(t);
     }
 
     private static boolean touch(Segment s, Segment t, double reach) {
@@ -115,7 +121,9 @@ final class BodyBuilder {
                 }
             }
         }
-        pairs.sort(Comparator.comparingDouble(p -> p[0].box().distance(p[1].box())));
+        // What stands right opposite its like belongs to it, whatever else is closer.
+        pairs.sort(Comparator.comparing((Body[] p) -> !areTwins(p[0], p[1]))
+                .thenComparingDouble(p -> p[0].box().distance(p[1].box())));
         Map<Integer, Integer> leadCount = new HashMap<>();
         for (Body b : pieces) {
             leadCount.merge(groups.find(first(b)), leadsAt(b), Integer::sum);
