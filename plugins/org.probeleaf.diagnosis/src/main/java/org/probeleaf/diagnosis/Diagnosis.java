@@ -25,13 +25,16 @@ public final class Diagnosis {
     private final Priors priors;
     private final List<Given> given;
     private final List<Observation> observations;
+    private final List<FindingMaker.Measured> earlier;
 
-    private Diagnosis(Places places, PartBook book, Priors priors, List<Given> given, List<Observation> observations) {
+    private Diagnosis(Places places, PartBook book, Priors priors, List<Given> given, List<Observation> observations,
+            List<FindingMaker.Measured> earlier) {
         this.places = places;
         this.book = book;
         this.priors = priors;
         this.given = List.copyOf(given);
         this.observations = List.copyOf(observations);
+        this.earlier = List.copyOf(earlier);
     }
 
     /**
@@ -43,11 +46,13 @@ public final class Diagnosis {
      */
     public static Diagnosis of(Netlist board, PartBook book, Priors priors) {
         Circuit circuit = Circuit.of(board, book);
-        return new Diagnosis(new Places(circuit, SignalGraph.of(board, book)), book, priors, List.of(), List.of());
+        return new Diagnosis(new Places(circuit, SignalGraph.of(board, book)), book, priors, List.of(), List.of(),
+                List.of());
     }
 
     /**
-     * With more that was seen. Of one net the last word counts, unless different pins of it read differently.
+     * With more that was seen. Of one place the last word counts; where pins of one net read differently, the way
+     * between them is suspected.
      *
      * @throws UnknownPlaceException where the board has no such place, or a part on several nets is named
      */
@@ -55,7 +60,7 @@ public final class Diagnosis {
         more.forEach(o -> places.find(o.at()));
         List<Observation> all = new ArrayList<>(observations);
         all.addAll(more);
-        return new Diagnosis(places, book, priors, given, all);
+        return new Diagnosis(places, book, priors, given, all, earlier);
     }
 
     /**
@@ -67,16 +72,32 @@ public final class Diagnosis {
         more.forEach(g -> places.find(g.at()));
         List<Given> all = new ArrayList<>(given);
         all.addAll(more);
-        return new Diagnosis(places, book, priors, all, observations);
+        return new Diagnosis(places, book, priors, all, observations, earlier);
     }
 
     /** With other weights of faults. */
     public Diagnosis with(Priors other) {
-        return new Diagnosis(places, book, other, given, observations);
+        return new Diagnosis(places, book, other, given, observations, earlier);
+    }
+
+    /**
+     * With what was seen on the same board when it was in another state, as before a pin was lifted: a fault must
+     * explain both. Places and the next probe stay those of this board.
+     */
+    public Diagnosis after(Diagnosis before) {
+        List<FindingMaker.Measured> all = new ArrayList<>(before.measured());
+        all.addAll(earlier);
+        return new Diagnosis(places, book, priors, given, observations, all);
     }
 
     /** What follows from all that was seen. Takes up to some tenths of a second on a large board. */
     public Finding finding() {
-        return new FindingMaker(places, book, priors, given, observations).make();
+        return FindingMaker.make(measured(), book, priors);
+    }
+
+    private List<FindingMaker.Measured> measured() {
+        List<FindingMaker.Measured> all = new ArrayList<>(earlier);
+        all.add(new FindingMaker.Measured(places, given, observations));
+        return all;
     }
 }

@@ -4,51 +4,96 @@ package org.probeleaf.diagnosis.internal;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.function.IntToDoubleFunction;
+import java.util.function.ToDoubleFunction;
 
-import org.probeleaf.diagnosis.circuit.Circuit;
 import org.probeleaf.diagnosis.consistency.ConflictSource;
 import org.probeleaf.diagnosis.consistency.Diagnoser;
 import org.probeleaf.diagnosis.consistency.Solver;
-import org.probeleaf.diagnosis.simulation.Evidence;
-import org.probeleaf.diagnosis.simulation.Simulator;
+import org.probeleaf.schematic.netlist.Part;
 
-/** What follows by logic alone: minimal diagnoses and least conflicts of parts. */
+/**
+ * What follows by logic alone: minimal diagnoses and least conflicts of parts. A part that is at fault is so on every
+ * board state that was measured.
+ */
 final class Logic {
 
     /** Three parts at once are as many as anybody looks for; the rest keeps the answer quick. */
     private static final Diagnoser.Bounds BOUNDS = new Diagnoser.Bounds(3, 200, 4000, 120_000_000L);
     private static final int TRIALS = 400;
 
-    private final Circuit circuit;
+    private final Map<String, Integer> numbers = new LinkedHashMap<>();
+    private final List<String> refs = new ArrayList<>();
+    private final List<Board> boards = new ArrayList<>();
     private final Diagnoser diagnoser;
-    private final Solver solver;
 
-    Logic(Circuit circuit, Evidence evidence, Simulator simulator, IntToDoubleFunction weight) {
-        this.circuit = circuit;
-        LevelModel levels = new LevelModel(circuit, evidence, simulator);
-        this.solver = new Solver(levels.model(), levels.known(), TRIALS);
-        List<BitSet> doubts = new DoubtConflicts(circuit, evidence, simulator).all();
-        ConflictSource source = suspected -> {
-            Optional<BitSet> unmet = doubts.stream().filter(c -> !c.intersects(suspected)).findFirst();
-            return unmet.isPresent() ? unmet : solver.conflict(suspected);
-        };
-        this.diagnoser = new Diagnoser(source, weight, BOUNDS).run();
+    Logic(List<Situation> situations, ToDoubleFunction<Part> weight) {
+        Map<String, Double> weights = new LinkedHashMap<>();
+        for (Situation s : situations) {
+            for (Part part : s.circuit().parts()) {
+                numbers.computeIfAbsent(part.ref(), r -> {
+                    refs.add(r);
+                    weights.put(r, weight.applyAsDouble(part));
+                    return refs.size() - 1;
+                });
+            }
+        }
+        situations.forEach(s -> boards.add(new Board(s)));
+        this.diagnoser = new Diagnoser(suspected -> boards.stream().map(b -> b.conflict(suspected))
+                .flatMap(Optional::stream).findFirst(), c -> weights.get(refs.get(c)), BOUNDS).run();
     }
 
-    /** Minimal diagnoses as sets of part indices, the smallest first. */
-    List<BitSet> diagnoses() {
-        return diagnoser.diagnoses();
+    /** One board state: its parts have numbers of their own. */
+    private final class Board {
+
+        private final Situation situation;
+        private final List<BitSet> doubts = new ArrayList<>();
+        private final Solver solver;
+        private final ConflictSource source;
+
+        Board(Situation situation) {
+            this.situation = situation;
+            doubts.addAll(new DoubtConflicts(situation.circuit(), situation.evidence(), situation.simulator()).all());
+            doubts.addAll(situation.loose());
+            LevelModel levels = new LevelModel(situation.circuit(), situation.evidence(), situation.simulator());
+            this.solver = new Solver(levels.model(), levels.known(), TRIALS);
+            this.source = suspected -> {
+                Optional<BitSet> unmet = doubts.stream().filter(c -> !c.intersects(suspected)).findFirst();
+                return unmet.isPresent() ? unmet : solver.conflict(suspected);
+            };
+        }
+
+        Optional<BitSet> conflict(BitSet suspected) {
+            BitSet here = new BitSet();
+            suspected.stream().map(c -> situation.part(refs.get(c))).filter(p -> p >= 0).forEach(here::set);
+            return source.conflict(here).map(found -> {
+                BitSet there = new BitSet();
+                found.stream().forEach(p -> there.set(numbers.get(situation.circuit().ref(p))));
+                return there;
+            });
+        }
     }
 
-    List<BitSet> conflicts() {
-        return diagnoser.conflicts();
+    /** Minimal diagnoses as designators, the smallest first; one empty where nothing is wrong. */
+    List<List<String>> diagnoses() {
+        return refs(diagnoser.diagnoses());
+    }
+
+    List<List<String>> conflicts() {
+        return refs(diagnoser.conflicts());
+    }
+
+    /** Whether nothing is wrong. */
+    boolean allSound() {
+        return diagnoser.diagnoses().size() == 1 && diagnoser.diagnoses().get(0).isEmpty();
     }
 
     /** Whether a part alone explains all; true where that was not looked through to the end. */
-    boolean mayBeAlone(int part) {
+    boolean mayBeAlone(String ref) {
+        int part = numbers.get(ref);
         return diagnoser.completeBelow() < 2
                 || diagnoser.diagnoses().stream().anyMatch(d -> d.cardinality() == 1 && d.get(part));
     }
@@ -59,13 +104,10 @@ final class Logic {
 
     /** Whether levels were left untried, so that some diagnoses may not hold. */
     boolean wasLoose() {
-        return solver.wasCut();
+        return boards.stream().anyMatch(b -> b.solver.wasCut());
     }
 
-    /** Sets of parts as lists of designators. */
-    List<List<String>> refs(List<BitSet> sets) {
-        List<List<String>> all = new ArrayList<>();
-        sets.forEach(s -> all.add(s.stream().mapToObj(circuit::ref).toList()));
-        return all;
+    private List<List<String>> refs(List<BitSet> sets) {
+        return sets.stream().map(s -> s.stream().mapToObj(refs::get).toList()).toList();
     }
 }

@@ -18,9 +18,9 @@ import org.probeleaf.diagnosis.circuit.Terminal;
 import org.probeleaf.diagnosis.probe.Candidate;
 import org.probeleaf.diagnosis.probe.ProbeChooser;
 import org.probeleaf.diagnosis.probe.ProbeChooser.Choice;
+import org.probeleaf.diagnosis.probe.ProbeChooser.Pointing;
 import org.probeleaf.diagnosis.simulation.Evidence;
 import org.probeleaf.diagnosis.simulation.Fault;
-import org.probeleaf.diagnosis.simulation.Simulator;
 import org.probeleaf.schematic.netlist.NaturalOrder;
 import org.probeleaf.schematic.partbook.PinDirection;
 import org.probeleaf.schematic.place.Place;
@@ -28,49 +28,60 @@ import org.probeleaf.schematic.place.Place;
 /** Chooses the next probe among the nodes that can be touched and were not looked at. */
 final class Prober {
 
+    /** A probe that tells less of the suspects is not worth the trouble, in bits. */
+    private static final double SETTLED = 0.02;
+
     private final Circuit circuit;
     private final Evidence evidence;
-    private final Simulator simulator;
-    private final Ranking ranking;
+    private final List<Set<String>> suspects = new ArrayList<>();
+    private final ProbeChooser chooser;
 
-    Prober(Circuit circuit, Evidence evidence, Simulator simulator, Ranking ranking) {
-        this.circuit = circuit;
-        this.evidence = evidence;
-        this.simulator = simulator;
-        this.ranking = ranking;
-    }
-
-    /** The next probe, or null where none tells anything. */
-    NextProbe next() {
+    Prober(Situation now, List<Weighed> weighed) {
+        this.circuit = now.circuit();
+        this.evidence = now.evidence();
+        Map<Set<String>, Integer> numbers = new HashMap<>();
         List<Candidate> candidates = new ArrayList<>();
-        Map<Set<Integer>, Integer> groups = new HashMap<>();
-        for (Weighed w : ranking.weighed()) {
+        for (Weighed w : weighed) {
+            Set<String> parts = w.faults().stream().map(Fault::ref).collect(Collectors.toSet());
+            int suspect = numbers.computeIfAbsent(parts, p -> {
+                suspects.add(p);
+                return suspects.size() - 1;
+            });
             Map<Integer, Double> bad = new HashMap<>();
             for (int i = 0; i < w.change().nodes().size(); i++) {
                 bad.put(w.change().nodes().get(i), w.change().states().get(i).bad());
             }
-            candidates.add(new Candidate(group(w, groups), w.weight(), bad));
+            candidates.add(new Candidate(suspect, w.weight(), bad));
         }
-        ProbeChooser chooser = new ProbeChooser(candidates, n -> simulator.base(n).bad());
-        List<Choice> choices = chooser.choices(n -> !evidence.isSeen(n) && !evidence.isGiven(n)
-                && !circuit.nodes().get(n).rail() && touch(circuit.nodes().get(n)) != null);
-        if (choices.isEmpty()) {
+        this.chooser = new ProbeChooser(candidates, circuit.nodes().size(), n -> now.simulator().base(n).bad(),
+                n -> reachable(circuit.nodes().get(n)));
+    }
+
+    /** The next probe, or null where none tells anything of the suspects. */
+    NextProbe next() {
+        Choice best = chooser.choices().stream().filter(c -> chooser.pointing(c.place()).gain() > SETTLED).findFirst()
+                .orElse(null);
+        if (best == null) {
             return null;
         }
-        Choice best = choices.get(0);
+        Pointing pointing = chooser.pointing(best.place());
         Node node = circuit.nodes().get(best.place());
-        String why = String.format(Locale.ROOT, "%s is as likely bad as good (%.0f to %.0f): it halves what is left",
-                node.title(), best.bad() * 100, 100 - best.bad() * 100);
-        return new NextProbe(touch(node).place(), node.net(), 1 + best.entropy(), why);
+        String why = String.format(Locale.ROOT, "bad there (%.0f %%) points to %s, good to %s", best.bad() * 100,
+                named(pointing.ifBad()), named(pointing.ifGood()));
+        double left = Math.max(0, Math.min(chooser.entropy(), chooser.tellable()) - best.gain());
+        return new NextProbe(touch(node).place(), node.net(), 1 + left, why);
     }
 
-    /** Explanations that blame the same parts need not be told apart. */
-    private static int group(Weighed w, Map<Set<Integer>, Integer> groups) {
-        Set<Integer> parts = w.faults().stream().map(Fault::part).collect(Collectors.toSet());
-        return groups.computeIfAbsent(parts, p -> groups.size());
+    private boolean reachable(Node node) {
+        return !evidence.isSeen(node.index()) && !evidence.isGiven(node.index()) && !node.rail() && touch(node) != null;
     }
 
-    /** The pin of a node that is best to touch: a test point, else what drives it, else any that can be named. */
+    private String named(int suspect) {
+        return suspect < 0 ? "none of the suspects" : suspects.get(suspect).stream()
+                .sorted(NaturalOrder.INSTANCE).collect(Collectors.joining(" and "));
+    }
+
+    /** The pin of a node that is best to touch: one that drives it, else any that can be named. */
     private Terminal touch(Node node) {
         return node.terminals().stream().filter(t -> t.pin().at() != null && t.place() instanceof Place.OfPin)
                 .min(Comparator.comparing((Terminal t) -> t.direction() != PinDirection.OUT)

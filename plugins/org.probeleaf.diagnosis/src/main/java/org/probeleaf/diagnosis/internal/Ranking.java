@@ -3,59 +3,46 @@
 package org.probeleaf.diagnosis.internal;
 
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.Comparator;
 import java.util.EnumSet;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 
-import org.probeleaf.diagnosis.circuit.Circuit;
-import org.probeleaf.diagnosis.circuit.Node;
 import org.probeleaf.diagnosis.fault.FaultKind;
-import org.probeleaf.diagnosis.simulation.Effect;
-import org.probeleaf.diagnosis.simulation.Evidence;
 import org.probeleaf.diagnosis.simulation.Fault;
-import org.probeleaf.diagnosis.simulation.FaultFinder;
-import org.probeleaf.diagnosis.simulation.Simulator;
 import org.probeleaf.diagnosis.simulation.Simulator.Change;
 import org.probeleaf.diagnosis.simulation.Simulator.State;
 
 /**
- * Weighs explanations: prior times how well they agree with all that was seen. Single faults come first; where none will
- * do, the diagnoses of several parts.
+ * Weighs explanations: prior times how well they agree with all that was seen, on every board state. Single faults come
+ * first; where none will do, the diagnoses of several parts.
  */
 final class Ranking {
 
-    /** What a reading that an explanation speaks against is still worth: readings are mistaken now and then. */
-    private static final double MISTAKE = 1e-4;
     /** What is so much less likely than the likeliest is left out. */
     private static final double NEGLIGIBLE = 1e-3;
     /** How much less likely each further part at fault is, at a weight of 1. */
     private static final double ONE_MORE = 1e-2;
+    /** How likely a fault shows at one time and not at another. */
+    private static final double FLICKERS = 0.01;
     /** Faults within a part that show at its outputs: logic tells whether the part can be the only one. */
     private static final Set<FaultKind> WITHIN = EnumSet.of(FaultKind.STUCK_LOW, FaultKind.STUCK_HIGH, FaultKind.OPEN,
             FaultKind.DEAD);
 
-    private final Circuit circuit;
-    private final Evidence evidence;
-    private final Simulator simulator;
-    private final FaultFinder finder;
+    private final List<Situation> situations;
+    private final Situation now;
     private final Logic logic;
-    private final Map<Effect, Change> changes = new HashMap<>();
     private final List<Weighed> weighed;
 
-    Ranking(Circuit circuit, Evidence evidence, Simulator simulator, FaultFinder finder, Logic logic,
-            List<Node> wrong) {
-        this.circuit = circuit;
-        this.evidence = evidence;
-        this.simulator = simulator;
-        this.finder = finder;
+    Ranking(List<Situation> situations, Logic logic) {
+        this.situations = situations;
+        this.now = situations.get(situations.size() - 1);
         this.logic = logic;
-        List<Weighed> all = wrong.isEmpty() ? new ArrayList<>() : single(wrong.get(0));
-        if (all.stream().noneMatch(w -> w.fit() > MISTAKE)) {
+        List<Weighed> all = single();
+        if (all.stream().noneMatch(w -> w.fit() > Situation.MISTAKE)) {
             List<Weighed> several = several();
             all = several.isEmpty() ? all : several;
         }
@@ -69,32 +56,54 @@ final class Ranking {
 
     /** Whether one fault alone explains all that was seen. */
     boolean explainedByOne() {
-        return weighed.stream().anyMatch(w -> w.faults().size() == 1 && w.fit() > MISTAKE);
+        return weighed.stream().anyMatch(w -> w.faults().size() == 1 && w.fit() > Situation.MISTAKE);
     }
 
-    private List<Weighed> single(Node wrong) {
+    private List<Weighed> single() {
+        Map<String, Fault> causes = new LinkedHashMap<>();
+        // What was found last counts, so that a fault is that of the board as it is, where that has it.
+        situations.forEach(s -> s.causes().forEach(f -> causes.put(f.key(), f)));
         List<Weighed> all = new ArrayList<>();
-        for (Fault fault : finder.workingOn(wrong.index())) {
-            if (!WITHIN.contains(fault.kind()) || logic.mayBeAlone(fault.part())) {
-                Change change = changes.computeIfAbsent(fault.effect(), simulator::run);
-                double fit = fit(change);
-                all.add(new Weighed(List.of(fault), change, fault.prior() * fit, fit));
+        for (Fault cause : causes.values()) {
+            if (!WITHIN.contains(cause.kind()) || logic.mayBeAlone(cause.ref())) {
+                all.add(weigh(cause));
             }
         }
         return all;
     }
 
-    private double fit(Change change) {
-        Map<Integer, State> changed = new HashMap<>();
-        for (int i = 0; i < change.nodes().size(); i++) {
-            changed.put(change.nodes().get(i), change.states().get(i));
+    private Weighed weigh(Fault cause) {
+        if (situations.size() == 1) {
+            double fit = now.fit(cause);
+            return new Weighed(List.of(cause), now.change(cause), cause.prior() * fit, fit);
         }
+        double fit = together(cause);
+        Fault here = now.same(cause);
+        return new Weighed(List.of(here == null ? cause : here), now.change(here), cause.prior() * fit, fit);
+    }
+
+    /**
+     * How well a fault agrees with all board states. Whether a fault shows at an output under the same signals is chance
+     * once, not each time: it should show on all states, or on none.
+     */
+    private double together(Fault cause) {
+        Map<String, double[]> ranges = new LinkedHashMap<>();
         double fit = 1;
-        for (Node node : circuit.nodes()) {
-            if (evidence.isSeen(node.index())) {
-                State state = changed.getOrDefault(node.index(), simulator.base(node.index()));
-                fit *= Math.max(MISTAKE, simulator.agreement(node.index(), state));
+        for (Situation s : situations) {
+            Fault same = s.same(cause);
+            fit *= s.touching(same);
+            for (Situation.Sign sign : s.signs(same)) {
+                double[] range = ranges.computeIfAbsent(sign.key(), k -> new double[] {0, 1});
+                if (sign.occurred()) {
+                    range[1] = Math.min(range[1], sign.likely());
+                } else {
+                    range[0] = Math.max(range[0], sign.likely());
+                }
             }
+        }
+        for (double[] range : ranges.values()) {
+            boolean certain = range[0] == 1 || range[1] == 0;
+            fit *= certain ? Situation.MISTAKE : Math.max(FLICKERS, range[1] - range[0]);
         }
         return fit;
     }
@@ -102,13 +111,16 @@ final class Ranking {
     /** Minimal diagnoses, each part of them wrong in some way. */
     private List<Weighed> several() {
         List<Weighed> all = new ArrayList<>();
-        for (BitSet parts : logic.diagnoses()) {
-            List<Fault> faults = parts.stream().mapToObj(finder::anyOf).toList();
+        for (List<String> refs : logic.diagnoses()) {
+            List<Fault> faults = new ArrayList<>();
             double prior = 1;
             Map<Integer, State> together = new TreeMap<>();
-            for (Fault fault : faults) {
+            for (String ref : refs) {
+                Situation has = situations.stream().filter(s -> s.part(ref) >= 0).reduce((a, b) -> b).orElseThrow();
+                Fault fault = has.finder().anyOf(has.part(ref));
+                faults.add(fault);
                 prior *= fault.prior() * ONE_MORE;
-                Change change = changes.computeIfAbsent(fault.effect(), simulator::run);
+                Change change = now.change(has == now ? fault : null);
                 for (int i = 0; i < change.nodes().size(); i++) {
                     together.merge(change.nodes().get(i), change.states().get(i), (a, b) -> a.bad() > b.bad() ? a : b);
                 }

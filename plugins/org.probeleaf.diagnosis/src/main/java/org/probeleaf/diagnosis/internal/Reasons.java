@@ -13,7 +13,6 @@ import org.probeleaf.diagnosis.circuit.Circuit;
 import org.probeleaf.diagnosis.circuit.Level;
 import org.probeleaf.diagnosis.circuit.Node;
 import org.probeleaf.diagnosis.circuit.Terminal;
-import org.probeleaf.diagnosis.fault.FaultKind;
 import org.probeleaf.diagnosis.simulation.Effect;
 import org.probeleaf.diagnosis.simulation.Evidence;
 import org.probeleaf.diagnosis.simulation.Evidence.Sight;
@@ -27,20 +26,26 @@ final class Reasons {
     private final Evidence evidence;
     private final Simulator simulator;
     private final List<Node> wrong;
+    private final List<Terminal> apart;
     private final Map<Integer, Ways> ways = new HashMap<>();
 
-    Reasons(Circuit circuit, Evidence evidence, Simulator simulator, List<Node> wrong) {
-        this.circuit = circuit;
-        this.evidence = evidence;
-        this.simulator = simulator;
-        this.wrong = wrong;
+    Reasons(Situation situation) {
+        this.circuit = situation.circuit();
+        this.evidence = situation.evidence();
+        this.simulator = situation.simulator();
+        this.wrong = situation.wrong();
+        this.apart = situation.apart();
     }
 
     String why(Fault fault, Weighed from) {
-        String ref = circuit.ref(fault.part());
+        String ref = fault.ref();
         if (from.faults().size() > 1) {
             return "no one part explains all that was seen; " + from.faults().stream()
-                    .map(f -> circuit.ref(f.part())).collect(Collectors.joining(" and ")) + " together do";
+                    .map(Fault::ref).collect(Collectors.joining(" and ")) + " together do";
+        }
+        if (fault.terminal() != null && apart.contains(fault.terminal())) {
+            return fault.terminal().title() + " reads otherwise than the rest of "
+                    + circuit.nodes().get(fault.terminal().node()).title();
         }
         if (wrong.isEmpty()) {
             return "what was seen round " + ref + " does not fit together";
@@ -142,10 +147,5 @@ final class Reasons {
     private static String join(List<String> words) {
         return words.size() < 2 ? String.join("", words)
                 : String.join(", ", words.subList(0, words.size() - 1)) + " and " + words.get(words.size() - 1);
-    }
-
-    /** Whether a kind of fault is one of a part that only hangs on a node. */
-    static boolean loads(FaultKind kind) {
-        return kind == FaultKind.LOADS_LOW || kind == FaultKind.LOADS_HIGH;
     }
 }

@@ -7,9 +7,13 @@ import java.util.Map;
 /**
  * One explanation of what was seen.
  *
- * @param group  what is to be found out: candidates of one group need not be told apart
- * @param weight its share, 0 or more
- * @param bad    for each place where it says so, how likely something is wrong there, 0 to 1
+ * @param suspect what is to be found out: explanations with one suspect need not be told apart
+ * @param weight  its share, 0 or more
+ * @param bad     for each place where it says so, how likely something is wrong there, 0 to 1
  */
-public record Candidate(int group, double weight, Map<Integer, Double> bad) {
+public record Candidate(int suspect, double weight, Map<Integer, Double> bad) {
+
+    public Candidate {
+        bad = Map.copyOf(bad);
+    }
 }

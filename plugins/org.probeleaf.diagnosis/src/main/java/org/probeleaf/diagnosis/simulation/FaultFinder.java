@@ -4,6 +4,7 @@ package org.probeleaf.diagnosis.simulation;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -20,6 +21,7 @@ import org.probeleaf.diagnosis.circuit.Terminal;
 import org.probeleaf.diagnosis.fault.FaultKind;
 import org.probeleaf.diagnosis.fault.Priors;
 import org.probeleaf.schematic.partbook.PartBook;
+import org.probeleaf.schematic.partbook.PinDirection;
 
 /** Names every single fault that could work on a node, back to the nodes that were observed. */
 public final class FaultFinder {
@@ -28,6 +30,8 @@ public final class FaultFinder {
     private final Evidence evidence;
     private final Simulator simulator;
     private final double[] partWeight;
+    /** Parts that drive or listen of themselves; the others conduct, or do not. */
+    private final boolean[] active;
     private final Priors priors;
     private final Map<Integer, List<Terminal>> pinsOfPart = new HashMap<>();
     private final Set<Fault> faults = new LinkedHashSet<>();
@@ -38,14 +42,34 @@ public final class FaultFinder {
         this.evidence = evidence;
         this.priors = priors;
         this.partWeight = circuit.parts().stream().mapToDouble(p -> priors.of(p, book)).toArray();
+        this.active = new boolean[partWeight.length];
+        for (Terminal t : circuit.terminals()) {
+            active[t.part()] |= t.direction() != PinDirection.PASSIVE && t.direction() != PinDirection.POWER;
+        }
         circuit.terminals().forEach(t -> pinsOfPart.computeIfAbsent(t.part(), p -> new ArrayList<>()).add(t));
     }
 
     /** The faults that may work on a node. */
     public List<Fault> workingOn(int node) {
+        return at(upstream(node));
+    }
+
+    /** All faults. */
+    public List<Fault> all() {
+        return at(circuit.nodes().stream().map(Node::index).toList());
+    }
+
+    /** A pin that makes no contact with its net: what it takes in is gone. */
+    public Fault noContact(Terminal t) {
+        return new Fault(circuit.ref(t.part()), t.part(), t, null, FaultKind.OPEN, "pin " + t.label()
+                + " without contact", new Effect.Sees(t.index(), Level.UNKNOWN),
+                partWeight[t.part()] * priors.of(FaultKind.OPEN));
+    }
+
+    private List<Fault> at(Collection<Integer> nodes) {
         faults.clear();
         Set<Integer> parts = new TreeSet<>();
-        for (int n : upstream(node)) {
+        for (int n : nodes) {
             Node at = circuit.nodes().get(n);
             at.terminals().forEach(t -> onNode(at, t));
             for (int index : at.drivers()) {
@@ -60,7 +84,7 @@ public final class FaultFinder {
 
     /** A part wrong in some way that nobody knows. */
     public Fault anyOf(int part) {
-        return new Fault(part, null, FaultKind.WRONG, "wrong together with others", new Effect.Broken(part),
+        return new Fault(circuit.ref(part), part, null, null, FaultKind.WRONG, "wrong together with others", new Effect.Broken(part),
                 partWeight[part] * priors.of(FaultKind.WRONG));
     }
 
@@ -88,10 +112,12 @@ public final class FaultFinder {
     /** A pin on a node: an output may be stuck or off, what listens may load the node. */
     private void onNode(Node node, Terminal t) {
         boolean drives = drives(t);
-        add(t, drives ? FaultKind.STUCK_LOW : FaultKind.LOADS_LOW, new Effect.Force(node.index(), Level.LOW),
-                drives ? "stuck low" : "pulls " + node.title() + " low");
-        add(t, drives ? FaultKind.STUCK_HIGH : FaultKind.LOADS_HIGH, new Effect.Force(node.index(), Level.HIGH),
-                drives ? "stuck high" : "pulls " + node.title() + " high");
+        if (active[t.part()]) {
+            add(t, drives ? FaultKind.STUCK_LOW : FaultKind.LOADS_LOW, new Effect.Force(node.index(), Level.LOW),
+                    drives ? "stuck low" : "pulls " + node.title() + " low");
+            add(t, drives ? FaultKind.STUCK_HIGH : FaultKind.LOADS_HIGH, new Effect.Force(node.index(), Level.HIGH),
+                    drives ? "stuck high" : "pulls " + node.title() + " high");
+        }
         if (drives) {
             add(t, FaultKind.OPEN, new Effect.Off(t.index()), "open");
         }
@@ -121,7 +147,7 @@ public final class FaultFinder {
                 Effect effect = far.rail() ? new Effect.Force(t.node(), far.level())
                         : new Effect.Bridge(Math.min(t.node(), far.index()), Math.max(t.node(), far.index()));
                 if (!far.rail() || Level.known(far.level())) {
-                    add(t, FaultKind.BRIDGED, effect, pins.size() == 2 ? "shorted"
+                    add(t, other.label(), FaultKind.BRIDGED, effect, pins.size() == 2 ? "shorted"
                             : "joined to pin " + other.label() + " (" + far.title() + ")");
                 }
             }
@@ -138,18 +164,21 @@ public final class FaultFinder {
     }
 
     private void whole(int part) {
-        if (circuit.cells().stream().anyMatch(c -> c.part() == part && c.kind() != Cell.Kind.SERIES
-                && c.kind() != Cell.Kind.PULL && c.kind() != Cell.Kind.SOURCE)) {
-            addFault(new Fault(part, null, FaultKind.DEAD, "dead", new Effect.Broken(part),
+        if (active[part]) {
+            addFault(new Fault(circuit.ref(part), part, null, null, FaultKind.DEAD, "dead", new Effect.Broken(part),
                     partWeight[part] * priors.of(FaultKind.DEAD)));
         }
     }
 
     private void add(Terminal t, FaultKind kind, Effect effect, String text) {
+        add(t, null, kind, effect, text);
+    }
+
+    private void add(Terminal t, String beside, FaultKind kind, Effect effect, String text) {
         boolean two = pinsOfPart.get(t.part()).size() == 2;
         String words = two && kind == FaultKind.OPEN || two && kind == FaultKind.BRIDGED ? text
                 : (t.label() == null ? "" : "pin " + t.label() + " ") + text;
-        addFault(new Fault(t.part(), t, kind, words, effect, partWeight[t.part()] * priors.of(kind)));
+        addFault(new Fault(circuit.ref(t.part()), t.part(), t, beside, kind, words, effect, partWeight[t.part()] * priors.of(kind)));
     }
 
     private void addFault(Fault fault) {

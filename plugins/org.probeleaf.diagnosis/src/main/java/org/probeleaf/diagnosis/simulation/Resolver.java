@@ -2,8 +2,6 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.diagnosis.simulation;
 
-import java.util.List;
-
 import org.probeleaf.diagnosis.circuit.Cell;
 import org.probeleaf.diagnosis.circuit.Circuit;
 import org.probeleaf.diagnosis.circuit.Level;
@@ -19,13 +17,15 @@ import org.probeleaf.diagnosis.simulation.Simulator.State;
 final class Resolver {
 
     /** How likely a wrong input shows at the output of a gate with several. */
-    private static final double THROUGH_GATE = 0.7;
+    private static final double THROUGH_GATE = 0.5;
     /** How likely a wrong input shows at one output of a part whose function is not known. */
     private static final double THROUGH_UNKNOWN = 0.1;
     /** How likely a node without a level that is right is on the wrong one. */
     private static final double EVEN = 0.5;
 
     private final Circuit circuit;
+    private final Wired[] cells;
+    private final Wired[][] drivers;
     private final int[] level;
     private final double[] bad;
     private final int[] expected;
@@ -35,9 +35,40 @@ final class Resolver {
 
     Resolver(Circuit circuit, int[] level, double[] bad, int[] expected) {
         this.circuit = circuit;
+        this.cells = circuit.cells().stream().map(Wired::new).toArray(Wired[]::new);
+        this.drivers = circuit.nodes().stream().map(n -> n.drivers().stream().map(d -> cells[d]).toArray(Wired[]::new))
+                .toArray(Wired[][]::new);
         this.level = level;
         this.bad = bad;
         this.expected = expected;
+    }
+
+    /** A cell with what is asked of it most in arrays. */
+    private static final class Wired {
+
+        final Cell cell;
+        final int part;
+        final int out;
+        final boolean pull;
+        final boolean collector;
+        final int[] nodes;
+        final int[] terminals;
+        final int[] power;
+        final double through;
+        final int[] levels;
+
+        Wired(Cell cell) {
+            this.cell = cell;
+            this.part = cell.part();
+            this.out = cell.out().index();
+            this.pull = cell.kind() == Cell.Kind.PULL;
+            this.collector = cell.kind() == Cell.Kind.OPEN_COLLECTOR;
+            this.nodes = cell.in().stream().mapToInt(t -> t == null ? -1 : t.node()).toArray();
+            this.terminals = cell.in().stream().mapToInt(t -> t == null ? -1 : t.index()).toArray();
+            this.power = cell.power().stream().mapToInt(Terminal::node).distinct().toArray();
+            this.through = cell.transparent() ? 1 : cell.function() == null ? THROUGH_UNKNOWN : THROUGH_GATE;
+            this.levels = new int[nodes.length];
+        }
     }
 
     State state(int index, Effect effect, Evidence evidence) {
@@ -84,17 +115,16 @@ final class Resolver {
         double pullDoubt = 0;
         boolean gone = false;
         boolean weak = true;
-        for (int index : node.drivers()) {
-            Cell cell = circuit.cells().get(index);
+        for (Wired cell : drivers[node.index()]) {
             int out = output(cell, effect);
             gone |= lost;
-            if (cell.kind() == Cell.Kind.PULL) {
+            if (cell.pull) {
                 pull = meet(pull, out);
                 pullDoubt = Math.max(pullDoubt, doubt);
             } else {
                 active = meet(active, out);
                 most = Math.max(most, doubt);
-                weak &= cell.kind() == Cell.Kind.OPEN_COLLECTOR;
+                weak &= cell.collector;
             }
         }
         if (active == Level.OFF) {
@@ -110,39 +140,36 @@ final class Resolver {
     }
 
     /** What a cell gives; sets {@link #doubt} and whether it is {@link #lost}. */
-    private int output(Cell cell, Effect effect) {
+    private int output(Wired cell, Effect effect) {
         lost = false;
-        if (effect instanceof Effect.Off off && off.terminal() == cell.out().index()) {
+        if (effect instanceof Effect.Off off && off.terminal() == cell.out) {
             doubt = 0;
             lost = true;
             return Level.OFF;
         }
-        if (effect instanceof Effect.Broken broken && broken.part() == cell.part()) {
+        if (effect instanceof Effect.Broken broken && broken.part() == cell.part) {
             doubt = 1;
             return Level.UNKNOWN;
         }
-        List<Terminal> in = cell.in();
-        int[] levels = new int[in.size()];
-        double through = cell.transparent() ? 1 : cell.function() == null ? THROUGH_UNKNOWN : THROUGH_GATE;
+        int seen = effect instanceof Effect.Sees sees ? sees.terminal() : -2;
         double most = 0;
-        for (int i = 0; i < levels.length; i++) {
-            Terminal t = in.get(i);
-            if (t == null) {
-                levels[i] = Level.UNKNOWN;
-            } else if (effect instanceof Effect.Sees sees && sees.terminal() == t.index()) {
-                levels[i] = sees.level();
-                int due = expected[t.node()];
-                most = Math.max(most, Level.known(due) ? due == sees.level() ? 0 : EVEN * 2 : 1);
+        for (int i = 0; i < cell.nodes.length; i++) {
+            int node = cell.nodes[i];
+            if (node < 0) {
+                cell.levels[i] = Level.UNKNOWN;
+            } else if (cell.terminals[i] == seen) {
+                cell.levels[i] = ((Effect.Sees) effect).level();
+                most = Level.known(expected[node]) && expected[node] == cell.levels[i] ? most : 1;
             } else {
-                levels[i] = level[t.node()];
-                most = Math.max(most, bad[t.node()]);
+                cell.levels[i] = level[node];
+                most = Math.max(most, bad[node]);
             }
         }
-        int out = cell.logic().drive(levels);
-        doubt = out == Level.OFF ? 0 : most * through;
-        for (Terminal t : cell.power()) {
-            if (bad[t.node()] > 0) {
-                doubt = Math.max(doubt, bad[t.node()]);
+        int out = cell.cell.logic().drive(cell.levels);
+        doubt = out == Level.OFF ? 0 : most * cell.through;
+        for (int node : cell.power) {
+            if (bad[node] > 0) {
+                doubt = Math.max(doubt, bad[node]);
                 out = Level.UNKNOWN;
             }
         }

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 
-import org.probeleaf.diagnosis.circuit.Cell;
 import org.probeleaf.diagnosis.circuit.Circuit;
 import org.probeleaf.diagnosis.circuit.Level;
 import org.probeleaf.diagnosis.circuit.Node;
@@ -35,6 +34,8 @@ public final class Simulator {
     private final int[] changes;
     private final boolean[] waiting;
     private final boolean[] touched;
+    /** For each node those that it works on through one cell. */
+    private final int[][] follows;
     private final Deque<Integer> queue = new ArrayDeque<>();
     private final List<Integer> touchedNodes = new ArrayList<>();
     private final Resolver resolver;
@@ -51,6 +52,8 @@ public final class Simulator {
         this.changes = new int[n];
         this.waiting = new boolean[n];
         this.touched = new boolean[n];
+        this.follows = circuit.nodes().stream().map(node -> node.listeners().stream()
+                .mapToInt(c -> circuit.cells().get(c).out().node()).distinct().toArray()).toArray(int[][]::new);
         this.resolver = new Resolver(circuit, level, bad, expected);
         settle(evidence.blind());
         System.arraycopy(level, 0, expected, 0, n);
@@ -92,20 +95,24 @@ public final class Simulator {
 
     /** How well a state agrees with what was seen at a node: 1 fully, 0 not at all. */
     public double agreement(int node, State state) {
-        Sight sight = evidence.at(node);
-        return switch (sight) {
+        double likely = likely(node, state);
+        return switch (evidence.at(node)) {
             case NOTHING -> 1;
-            case GOOD -> 1 - state.bad();
-            case BAD -> state.bad();
-            case LOW, HIGH -> {
-                int seen = sight == Sight.LOW ? Level.LOW : Level.HIGH;
-                if (Level.known(state.level())) {
-                    yield state.level() == seen ? 1 : 0;
-                }
-                int due = expected[node];
-                yield !Level.known(due) ? 0.5 : due == seen ? 1 - state.bad() : state.bad();
-            }
+            case BAD, HIGH -> likely;
+            case GOOD, LOW -> 1 - likely;
         };
+    }
+
+    /** How likely a node in a state is seen bad, where good or bad was seen; high, where a level was. */
+    public double likely(int node, State state) {
+        if (evidence.at(node) == Sight.GOOD || evidence.at(node) == Sight.BAD) {
+            return state.bad();
+        }
+        if (Level.known(state.level())) {
+            return state.level() == Level.HIGH ? 1 : 0;
+        }
+        int due = expected[node];
+        return !Level.known(due) ? 0.5 : due == Level.HIGH ? 1 - state.bad() : state.bad();
     }
 
     /** What an effect changes: the nodes and their states under it; observed nodes with what would drive them. */
@@ -235,9 +242,8 @@ public final class Simulator {
     }
 
     private void follow(int node) {
-        for (int cell : circuit.nodes().get(node).listeners()) {
-            Cell c = circuit.cells().get(cell);
-            enqueue(c.out().node());
+        for (int next : follows[node]) {
+            enqueue(next);
         }
     }
 

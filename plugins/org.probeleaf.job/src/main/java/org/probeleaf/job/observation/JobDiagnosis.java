@@ -47,7 +47,7 @@ public final class JobDiagnosis {
             for (Observation seen : episode.seen()) {
                 one = with(one, seen);
             }
-            all = all == null || !episode.seen().isEmpty() ? one : all;
+            all = all == null ? one : one.after(all);
         }
         return Optional.ofNullable(all);
     }
