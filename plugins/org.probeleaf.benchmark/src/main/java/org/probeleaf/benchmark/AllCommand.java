@@ -47,7 +47,7 @@ final class AllCommand implements Callable<Integer> {
         }
         int worst = 0;
         for (List<String> line : List.of(score, List.of("speed", cases.toString()), List.of("growth"), List.of("set"),
-                fuzz)) {
+                List.of("lettering"), fuzz)) {
             PrintWriter print = spec.commandLine().getOut();
             print.println("== " + String.join(" ", line));
             print.flush();

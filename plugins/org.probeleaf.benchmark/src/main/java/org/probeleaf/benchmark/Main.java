@@ -3,6 +3,7 @@
 package org.probeleaf.benchmark;
 
 import org.probeleaf.benchmark.fuzz.FuzzCommand;
+import org.probeleaf.benchmark.lettering.LetteringCommand;
 import org.probeleaf.benchmark.score.ScoreCommand;
 import org.probeleaf.benchmark.speed.GrowthCommand;
 import org.probeleaf.benchmark.speed.SetCommand;
@@ -16,7 +17,7 @@ import picocli.CommandLine.Help.Ansi;
 @Command(name = "benchmark", mixinStandardHelpOptions = true,
         description = "Measures the recogniser: how well it reads, how fast, and what breaks it.",
         subcommands = {ScoreCommand.class, SpeedCommand.class, GrowthCommand.class, SetCommand.class, FuzzCommand.class,
-            AllCommand.class})
+            LetteringCommand.class, AllCommand.class})
 public final class Main {
 
     private static final int HELP_WIDTH = 100;

@@ -7,7 +7,7 @@ import org.probeleaf.schematic.geometry.Point;
 
 /** Which way a line is written; u runs along it, v from its base line to the tops of its letters. */
 enum Direction {
-    RIGHT(0), UP(270), DOWN(90);
+    RIGHT(0), UP(270), DOWN(90), LEFT(180);
 
     private final double angle;
 
@@ -20,17 +20,42 @@ enum Direction {
         return angle;
     }
 
+    /** The way that a line turned upside down is written. */
+    Direction opposite() {
+        return switch (this) {
+            case RIGHT -> LEFT;
+            case UP -> DOWN;
+            case DOWN -> UP;
+            case LEFT -> RIGHT;
+        };
+    }
+
     double u(Point p) {
-        return this == RIGHT ? p.x() : this == UP ? -p.y() : p.y();
+        return switch (this) {
+            case RIGHT -> p.x();
+            case UP -> -p.y();
+            case DOWN -> p.y();
+            case LEFT -> -p.x();
+        };
     }
 
     double v(Point p) {
-        return this == RIGHT ? -p.y() : this == UP ? -p.x() : p.x();
+        return switch (this) {
+            case RIGHT -> -p.y();
+            case UP -> -p.x();
+            case DOWN -> p.x();
+            case LEFT -> p.y();
+        };
     }
 
     /** The point of the page at u and v. */
     Point at(double u, double v) {
-        return this == RIGHT ? new Point(u, -v) : this == UP ? new Point(-v, -u) : new Point(v, u);
+        return switch (this) {
+            case RIGHT -> new Point(u, -v);
+            case UP -> new Point(-v, -u);
+            case DOWN -> new Point(v, u);
+            case LEFT -> new Point(-u, v);
+        };
     }
 
     /** A box of the page, as a box with u for x and v for y. */

@@ -29,25 +29,33 @@ final class Hand {
     private static final double SAME_HEIGHT = 0.07;
 
     /** A page of which nothing is known. */
-    static final Hand NONE = new Hand(Map.of(), new double[0], false, false);
+    static final Hand NONE = new Hand(Map.of(), new double[0], false, false, 0, 0);
 
     private final Map<Character, List<LetterShape>> letters;
     private final double[] capitals;
     private final List<Double> heights;
     private final boolean inOrder;
     private final boolean upwards;
+    private final double pitch;
+    private final double set;
 
     private Hand(Map<Character, List<LetterShape>> letters, double[] capitals, boolean inOrder,
-            boolean upwards) {
+            boolean upwards, double pitch, double set) {
         this.letters = letters;
         this.capitals = capitals;
         this.inOrder = inOrder;
         this.upwards = upwards;
+        this.pitch = pitch;
+        this.set = set;
         this.heights = usualHeights();
     }
 
-    /** Learns from lines read well. */
-    static Hand of(List<Line> lines) {
+    /**
+     * Learns from lines read well.
+     *
+     * @param set what letters look like in general
+     */
+    static Hand of(List<Line> lines, LetterSet set) {
         Map<Character, List<LetterShape>> shapes = new HashMap<>();
         List<Double> heights = new ArrayList<>();
         for (Line line : lines) {
@@ -59,13 +67,24 @@ final class Hand {
         }
         ZeroAndO.part(shapes);
         shapes.replaceAll((letter, all) -> typical(all));
-        return new Hand(shapes, heights.stream().mapToDouble(h -> h).sorted().toArray(), areInOrder(lines), areUpwards(lines));
+        return new Hand(shapes, heights.stream().mapToDouble(h -> h).sorted().toArray(), areInOrder(lines), areUpwards(lines),
+                Spacing.pitch(lines), set.pen() ? 0 : Spacing.set(lines, set));
     }
 
     private static boolean areUpwards(List<Line> lines) {
         long up = lines.stream().filter(l -> l.direction() == Direction.UP).count();
         long down = lines.stream().filter(l -> l.direction() == Direction.DOWN).count();
         return up > 0 && down == 0;
+    }
+
+    /** How far apart printed letters are set beyond what their fonts do, in capital heights. */
+    double set() {
+        return set;
+    }
+
+    /** The step from letter to letter where the page is typewritten, in capital heights; else 0. */
+    double pitch() {
+        return pitch;
     }
 
     /** Whether all upright writing on the page runs upwards, so that an upright 6 is no 9 written downwards. */

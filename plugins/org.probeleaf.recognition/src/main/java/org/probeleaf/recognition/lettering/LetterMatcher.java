@@ -14,8 +14,6 @@ import java.util.Map;
 final class LetterMatcher {
 
     private static final int GUESSES = 6;
-    private static final double OFF_PLACE = 0.35;
-    private static final double OFF_WIDTH = 0.12;
     private static final double OFF_PLACE_IN_HAND = 0.6;
     private static final double OFF_WIDTH_IN_HAND = 0.5;
     /** What a letter in the page's own hand is worth more than one in an unknown hand. */
@@ -28,17 +26,33 @@ final class LetterMatcher {
     /** A mark smaller than this, in capital heights, is a spot whatever its shape. */
     private static final double SPOT = 0.26;
     private static final double SPOT_FIT = 0.95;
+    /** From this likeness on two shapes are the same letter of the same font. */
+    private static final double ALL_BUT_SAME = 0.997;
+    /** Steps in the ratio of a shape's sides, for each factor e. */
+    private static final double SLOTS = 6;
+    private static final int MOST_ALIKE = 60;
+    /** A shape lower than this share of its width and of a capital is a hyphen or an underscore. */
+    private static final double BAR = 0.15;
+    private static final double BAR_FIT = 0.92;
+    /** Where hyphens and underscores may be, in capital heights. */
+    private static final double LONGEST_BAR = 1.6;
+    private static final double HIGHEST_BAR = 0.75;
+    private static final double LOWEST_BAR = 0.15;
 
-    private final Map<Cell, Likeness> own = new IdentityHashMap<>();
+    private final Map<float[], Likeness> own = new IdentityHashMap<>();
     /** A letter drawn a thousand times is compared once. */
     private final Map<LetterShape.Print, Likeness> ofPrint = new HashMap<>();
+    /** Shapes looked up by the ratio of their sides. */
+    private final Map<Integer, List<Likeness>> ofRatio = new HashMap<>();
+    private final LetterSet set;
     private final List<Alphabet.Letter> letters;
     private final int generic;
     private final double[] other;
     private final LetterShape.Outline[] outlines;
 
-    LetterMatcher(Hand hand) {
-        letters = new ArrayList<>(Alphabet.letters());
+    LetterMatcher(LetterSet set, Hand hand) {
+        this.set = set;
+        letters = new ArrayList<>(set.letters());
         generic = letters.size();
         other = letters.stream().mapToDouble(l -> hand.letters().containsKey(l.letter()) ? OTHER_HAND : 0).toArray();
         hand.letters().forEach((letter, shapes) ->
@@ -48,12 +62,19 @@ final class LetterMatcher {
 
     /** Letters that may stand at a place, best first; never empty. */
     List<Guess> guesses(Cell cell, double base, double capital) {
-        LetterShape shape = cell.shape().placed(base, capital);
-        if (Math.max(shape.height(), shape.width()) < SPOT) {
-            return List.of(new Guess('.', SPOT_FIT - OFF_PLACE * Math.abs(shape.bottom())));
+        return guesses(cell.shape(), base, capital);
+    }
+
+    /** Letters that a shape may be, best first; never empty. */
+    List<Guess> guesses(LetterShape unplaced, double base, double capital) {
+        LetterShape shape = unplaced.placed(base, capital);
+        if (set.pen() && Math.max(shape.height(), shape.width()) < SPOT) {
+            return List.of(new Guess('.', SPOT_FIT - set.offPlace() * Math.abs(shape.bottom())));
         }
-        Likeness likeness = own.computeIfAbsent(cell, c ->
-                ofPrint.computeIfAbsent(c.shape().print(), k -> new Likeness(c.shape())));
+        if (!set.pen() && shape.height() < BAR * shape.width() && shape.height() < BAR) {
+            return bar(shape);
+        }
+        Likeness likeness = likeness(unplaced);
         Map<Character, Double> best = new HashMap<>();
         double least = 0;
         // The likeliest first: then most others need no look at all.
@@ -67,7 +88,7 @@ final class LetterMatcher {
             }
             Alphabet.Letter l = letters.get(i);
             double score = i < generic
-                    ? alike - off(shape, l.shape(), OFF_PLACE, OFF_WIDTH) - (l.shy() ? SHY : 0) - other[i]
+                    ? alike - off(shape, l.shape(), set.offPlace(), set.offWidth()) - (l.shy() ? SHY : 0) - other[i]
                     : Math.min(1, alike - off(shape, l.shape(), OFF_PLACE_IN_HAND, OFF_WIDTH_IN_HAND) + OWN_HAND);
             least = Math.max(least, score - SPREAD);
             if (score >= least) {
@@ -79,6 +100,44 @@ final class LetterMatcher {
         guesses.sort(Comparator.comparingDouble(Guess::score).reversed());
         return guesses.isEmpty() ? List.of(new Guess('?', 0))
                 : guesses.subList(0, Math.min(GUESSES, guesses.size()));
+    }
+
+    /** A level bar is the same in all fonts but for its length and weight; which it is, its place says. */
+    private List<Guess> bar(LetterShape shape) {
+        double middle = (shape.top() + shape.bottom()) / 2;
+        if (shape.width() > LONGEST_BAR || middle > HIGHEST_BAR) {
+            return List.of(new Guess('-', 0));
+        }
+        return List.of(new Guess(middle < 0 ? '_' : '-', BAR_FIT - Math.max(0, LOWEST_BAR - Math.abs(middle))));
+    }
+
+    /** Stands for all shapes with nearly the same looks. */
+    Object kind(LetterShape shape) {
+        return likeness(shape);
+    }
+
+    private Likeness likeness(LetterShape shape) {
+        return own.computeIfAbsent(shape.ink(), k -> set.pen()
+                ? ofPrint.computeIfAbsent(shape.print(), p -> new Likeness(shape)) : nearest(shape));
+    }
+
+    /** Printed letters are the same all over a page but for rounding. */
+    private Likeness nearest(LetterShape shape) {
+        double ratio = Math.log((shape.width() + 1e-3) / (shape.height() + 1e-3));
+        int slot = (int) Math.floor(ratio * SLOTS);
+        for (int i = slot - 1; i <= slot + 1; i++) {
+            for (Likeness l : ofRatio.getOrDefault(i, List.of())) {
+                if (shape.likeness(l.shape) > ALL_BUT_SAME) {
+                    return l;
+                }
+            }
+        }
+        Likeness found = new Likeness(shape);
+        List<Likeness> alike = ofRatio.computeIfAbsent(slot, k -> new ArrayList<>());
+        if (alike.size() < MOST_ALIKE) {
+            alike.add(found);
+        }
+        return found;
     }
 
     /** How alike a shape and each letter are, worked out as far as it is asked for. */
@@ -115,7 +174,8 @@ final class LetterMatcher {
         }
     }
 
-    private static double off(LetterShape a, LetterShape b, double place, double width) {
+    /** What a letter is worth less for its place and width. */
+    static double off(LetterShape a, LetterShape b, double place, double width) {
         return place * (Math.abs(a.top() - b.top()) + Math.abs(a.bottom() - b.bottom()))
                 + width * Math.abs(Math.log((a.width() + 0.15) / (b.width() + 0.15)));
     }

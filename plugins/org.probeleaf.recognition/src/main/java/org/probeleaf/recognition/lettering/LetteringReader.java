@@ -7,10 +7,9 @@ import java.util.List;
 import java.util.regex.Pattern;
 
 import org.probeleaf.drawing.primitive.Drawing;
-import org.probeleaf.drawing.primitive.Stroke;
 import org.probeleaf.drawing.primitive.Text;
 
-/** Turns lettering that is drawn with strokes into text. */
+/** Turns lettering that is drawn with strokes or filled outlines into text. */
 public final class LetteringReader {
 
     /** Designators of the most usual classes of part. */
@@ -21,22 +20,32 @@ public final class LetteringReader {
     private LetteringReader() {
     }
 
-    /** The same page with its letters' strokes taken away and what they say among its texts, all of which show. */
+    /** The same page with its letters' strokes and outlines taken away and what they say among its texts, all of which show. */
     public static Drawing read(Drawing drawing) {
         HiddenText hidden = new HiddenText(drawing);
         boolean[] letters = hidden.letters();
+        boolean[] outlines = new boolean[drawing.fills().size()];
         List<Text> texts = new ArrayList<>(hidden.texts());
         if (!bearsDesignators(texts)) {
-            texts.addAll(StrokeLettering.read(drawing.strokes(), letters, texts.size()));
-        }
-        List<Stroke> strokes = new ArrayList<>();
-        for (int i = 0; i < letters.length; i++) {
-            if (!letters[i]) {
-                strokes.add(drawing.strokes().get(i));
+            int words = texts.size();
+            texts.addAll(OutlineLettering.read(drawing.fills(), outlines, drawing.strokes(), letters, words));
+            if (!bearsDesignators(texts)) {
+                texts.addAll(StrokeLettering.read(drawing.strokes(), letters, words));
             }
         }
-        return new Drawing(drawing.page(), drawing.width(), drawing.height(), drawing.kind(), strokes, drawing.fills(),
-                texts, drawing.pictures(), drawing.complete());
+        return new Drawing(drawing.page(), drawing.width(), drawing.height(), drawing.kind(),
+                without(drawing.strokes(), letters), without(drawing.fills(), outlines), texts, drawing.pictures(),
+                drawing.complete());
+    }
+
+    private static <T> List<T> without(List<T> all, boolean[] letters) {
+        List<T> rest = new ArrayList<>();
+        for (int i = 0; i < letters.length; i++) {
+            if (!letters[i]) {
+                rest.add(all.get(i));
+            }
+        }
+        return rest;
     }
 
     /** Whether the parts are named in text: then the names of their pins and signals are too. */

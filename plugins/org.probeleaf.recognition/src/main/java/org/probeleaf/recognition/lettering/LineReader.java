@@ -11,10 +11,10 @@ import org.probeleaf.schematic.geometry.Box;
 /** Reads a line of marks: parts it into letters, finds its base line and capital height, and chooses the letters. */
 final class LineReader {
 
-    /** A gap wider than this, in capital heights, parts words. */
-    private static final double SPACE = 0.62;
     /** Capital height of a line of small letters only, in their heights. */
     private static final double CAPITAL_OF_SMALL = 8 / 5.4;
+    /** The share of its height that a capital with a tail, a Q, has above the line. */
+    private static final double LEAST_TAILED = 0.7;
     /** What a line must fit better for a less likely height to be taken. */
     private static final double RELUCTANCE = 0.04;
 
@@ -25,14 +25,19 @@ final class LineReader {
     private static final double SURE = 0.92;
     private static final double TOUCHED = 0.25;
 
+    /** A mark lower than this share of the tallest is a dot, a ring of a percent sign or the like. */
+    private static final double SMALL = 0.6;
+
     private final List<Stroke> strokes;
+    private final LetterSet set;
     private final LetterMatcher matcher;
     private final Hand hand;
 
-    LineReader(List<Stroke> strokes, Hand hand) {
+    LineReader(List<Stroke> strokes, LetterSet set, Hand hand) {
         this.strokes = strokes;
+        this.set = set;
         this.hand = hand;
-        this.matcher = new LetterMatcher(hand);
+        this.matcher = new LetterMatcher(set, hand);
     }
 
     /** What a capital height and base line make of a line. */
@@ -66,9 +71,10 @@ final class LineReader {
     private Line write(Direction direction, List<Cell> cells, Trial trial) {
         List<Guess> letters = new ArrayList<>();
         StringBuilder text = new StringBuilder();
+        boolean[] ends = Spacing.ends(cells, trial.guesses(), trial.capital(), set, hand);
         int from = 0;
         for (int i = 1; i <= cells.size(); i++) {
-            if (i == cells.size() || cells.get(i).from() - cells.get(i - 1).to() > SPACE * trial.capital()) {
+            if (i == cells.size() || ends[i - 1]) {
                 List<Guess> word = WordChooser.choose(trial.guesses().subList(from, i), hand.isEmpty() ? 1 : TRUST);
                 for (Guess g : word) {
                     letters.add(doubted(g, cells.get(letters.size())));
@@ -111,21 +117,31 @@ final class LineReader {
         List<Mark> open = new ArrayList<>();
         double from = 0;
         double to = 0;
+        double low = 0;
         for (Mark mark : marks) {
             Box b = direction.turned(mark.box());
             double overlap = Math.min(to, b.x1()) - Math.max(from, b.x0());
             double least = Math.min(to - from, b.width());
             double height = tallest(direction, open, b);
-            if (!open.isEmpty() && overlap < (least < 0.15 * height ? -0.06 * height : 0.5 * least)) {
+            if (!open.isEmpty() && overlap < least(least, Math.min(b.height(), low), height)) {
                 cells.add(Cell.of(direction, open, strokes));
                 open.clear();
             }
+            low = open.isEmpty() ? b.height() : Math.min(low, b.height());
             from = open.isEmpty() ? b.x0() : Math.min(from, b.x0());
             to = open.isEmpty() ? b.x1() : Math.max(to, b.x1());
             open.add(mark);
         }
         cells.add(Cell.of(direction, open, strokes));
         return cells;
+    }
+
+    /** How far marks of one letter overlap at least, given the width of the narrower and the height of the lower one. */
+    private double least(double width, double low, double tallest) {
+        if (set.pen()) {
+            return width < 0.15 * tallest ? -0.06 * tallest : 0.5 * width;
+        }
+        return (low < SMALL * tallest ? 0.35 : 0.5) * width;
     }
 
     private static double tallest(Direction direction, List<Mark> marks, Box box) {
@@ -170,9 +186,14 @@ final class LineReader {
         if (highest > base + 0.1 * tallest) {
             places.add(new double[] {highest, Math.max(top - highest, 0.1), RELUCTANCE});
         }
+        boolean capitalAlone = !set.pen() && cells.size() == 1 && hand.linesOfHeight(height) >= Hand.USUAL;
         for (double own : hand.heights()) {
-            if (Math.abs(own - height) > 0.02 * own && own > 0.9 * height && own < 1.7 * height) {
+            if (!capitalAlone && Math.abs(own - height) > 0.02 * own && own > 0.9 * height && own < 1.7 * height) {
                 places.add(new double[] {base, own, 0});
+            }
+            if (!set.pen() && cells.size() == 1 && own < 0.98 * height && own > LEAST_TAILED * height) {
+                // A letter alone may reach below the line.
+                places.add(new double[] {top - own, own, 0});
             }
         }
         return places;

@@ -14,6 +14,7 @@ import org.probeleaf.schematic.geometry.Box;
  * @param style   what it is drawn with; the same number for the same
  * @param pen     width of its strokes in points
  * @param touches whether other ink touches it
+ * @param bare    whether it is nothing but a straight line or, filled, a bar or the like, which may be anything
  */
-record Mark(List<Integer> strokes, Box box, int style, double pen, boolean touches) {
+record Mark(List<Integer> strokes, Box box, int style, double pen, boolean touches, boolean bare) {
 }

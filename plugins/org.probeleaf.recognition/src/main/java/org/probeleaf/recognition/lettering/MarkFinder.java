@@ -139,7 +139,8 @@ final class MarkFinder {
             boolean line = touched && Math.min(box.width(), box.height()) < STRAIGHT * length;
             if (length <= LARGEST && !line) {
                 found.add(new Mark(group, box, style[group.get(0)],
-                        strokes.get(group.get(0)).width(), touched));
+                        strokes.get(group.get(0)).width(), touched,
+                        Math.min(box.width(), box.height()) < STRAIGHT * length));
             }
         }
         return found;

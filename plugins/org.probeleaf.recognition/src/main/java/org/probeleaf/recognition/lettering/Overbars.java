@@ -19,6 +19,9 @@ final class Overbars {
     /** How far a bar may begin or end beside its letters, in capital heights. */
     private static final double BESIDE = 0.45;
 
+    /** How far the middle of a bar in the sign of ground may be off that of the next, in half bars. */
+    private static final double PILED = 0.2;
+
     /** Ends nearer to each other than this, in points, meet. */
     private static final double TOUCHING = 0.2;
 
@@ -47,8 +50,12 @@ final class Overbars {
         this.index = new SpatialIndex<>(level, i -> Box.around(strokes.get(i).points()));
     }
 
-    /** Which letters of a line have a bar over them. */
-    boolean[] over(Line line) {
+    /**
+     * Which letters of a line have a bar over them.
+     *
+     * @param rgb colour of the letters and their bar
+     */
+    boolean[] over(Line line, int rgb) {
         Direction d = line.direction();
         List<Cell> cells = line.cells();
         double capital = line.capital();
@@ -59,21 +66,43 @@ final class Overbars {
         Point a = d.at(from, low);
         Point b = d.at(to, high);
         boolean[] over = new boolean[cells.size()];
-        Stroke letter = strokes.get(cells.get(0).marks().get(0).strokes().get(0));
         for (int i : index.touching(Box.of(a.x(), a.y(), b.x(), b.y()))) {
             Box bar = d.turned(Box.around(strokes.get(i).points()));
-            if (strokes.get(i).rgb() == letter.rgb() && bar.width() > bar.height() && bar.x0() >= from
-                    && bar.x1() <= to && bar.y0() >= low && bar.y1() <= high && isFree(i, d) && mark(cells, bar, over)) {
+            if (strokes.get(i).rgb() == rgb && bar.width() > bar.height() && bar.x0() >= from
+                    && bar.x1() <= to && bar.y0() >= low && bar.y1() <= high && isFree(i, d)
+                    && !isOfPile(bar, capital, d) && mark(cells, bar, over)) {
                 taken[i] = true;
             }
         }
         return over;
     }
 
-    /** Whether nothing else goes on from a bar's ends, as a frame's sides do. */
+    /** Whether nothing else goes on from a bar's ends, as a frame's sides do, or ends on it, as a sign of ground's stem. */
     private boolean isFree(int bar, Direction d) {
         List<Point> points = strokes.get(bar).points();
+        Box box = Box.around(points).grow(TOUCHING);
+        for (int i : ink.touching(box)) {
+            List<Point> other = strokes.get(i).points();
+            if (i != bar && d.turned(Box.around(other)).height() > TOUCHING
+                    && (box.contains(other.get(0)) || box.contains(other.get(other.size() - 1)))) {
+                return false;
+            }
+        }
         return endsThere(points.get(0), bar, d) && endsThere(points.get(points.size() - 1), bar, d);
+    }
+
+    /** Whether other bars stand over a bar's middle, each longer than the one below, as in the sign of ground. */
+    private boolean isOfPile(Box bar, double capital, Direction d) {
+        Point c = d.at((bar.x0() + bar.x1()) / 2, bar.y1());
+        Point top = d.at((bar.x0() + bar.x1()) / 2, bar.y1() + capital);
+        for (int i : index.touching(Box.of(c.x(), c.y(), top.x(), top.y()))) {
+            Box other = d.turned(Box.around(strokes.get(i).points()));
+            if (other.y0() > bar.y1() + TOUCHING && other.width() > bar.width()
+                    && Math.abs(other.x0() + other.x1() - bar.x0() - bar.x1()) < PILED * bar.width()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean endsThere(Point end, int bar, Direction d) {

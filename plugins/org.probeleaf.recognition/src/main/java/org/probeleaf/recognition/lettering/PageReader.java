@@ -16,18 +16,21 @@ import org.probeleaf.drawing.primitive.Stroke;
 /** Finds the lines of lettering among a page's marks: all that may be lines are read, and the best are kept. */
 final class PageReader {
 
-    /** What a line written from left to right is worth more than one read turned. */
+    /** Letters of a line that is taken while the page's hand is not known. */
+    static final int SURE_LETTERS = 3;
+    /** What a line written the usual way is worth more than one read turned. */
     private static final double UPRIGHT = 0.03;
     /** What a line of one letter is worth less than a long one that fits as well. */
     private static final double SHORT = 0.15;
     /** A line of letters that fit less well is none. */
     private static final double FIT = 0.78;
     private static final double BEYOND_DOUBT = 0.94;
-    private static final double FIT_OWN = 0.86;
-    private static final double FIT_SHORT = 0.9;
-    private static final double FIT_SINGLE = 0.93;
+    private static final Limits DRAWN = new Limits(0.86, 0.9, 0.93);
+    private static final Limits PRINTED = new Limits(0.8, 0.84, 0.88);
     /** A letter alone that other ink touches must be beyond doubt. */
     private static final double FIT_TOUCHED = 0.98;
+    /** Few letters that fit the page's own so well may be of any height. */
+    private static final double FIT_KNOWN = 0.96;
     /** A letter that fits less well breaks its line. */
     private static final double LEAST = 0.62;
     /** How much less well a letter fits that was never seen in the page's own hand. */
@@ -37,40 +40,53 @@ final class PageReader {
     private static final String SIGNS = "XxOoVvTLUCc";
     /** The least share of letters and digits in a line. */
     private static final double PLAIN = 0.5;
+    private static final double PLAIN_PRINTED = 0.3;
 
-    private final List<Stroke> strokes;
     private final List<Mark> marks;
+    private final LetterSet set;
+    private final List<Direction> ways;
     private final Hand hand;
     private final LineReader reader;
     private final Set<Mark> taken = Collections.newSetFromMap(new IdentityHashMap<>());
     private final List<Line> kept = new ArrayList<>();
     private final PriorityQueue<Ranked> open = new PriorityQueue<>(Comparator.comparingDouble(Ranked::rank).reversed());
 
+    /** How well a long line, a short one and one letter alone must fit, once the page's hand is known. */
+    private record Limits(double line, double few, double single) {
+    }
+
     private record Ranked(Line line, double rank) {
     }
 
-    private PageReader(List<Stroke> strokes, List<Mark> marks, Hand hand) {
-        this.strokes = strokes;
+    private PageReader(List<Stroke> strokes, List<Mark> marks, LetterSet set, List<Direction> ways, Hand hand) {
         this.marks = marks;
+        this.set = set;
+        this.ways = ways;
         this.hand = hand;
-        this.reader = new LineReader(strokes, hand);
+        this.reader = new LineReader(strokes, set, hand);
     }
 
-    /** The lines of lettering on a page, given what is known of its hand. */
-    static List<Line> lines(List<Stroke> strokes, List<Mark> marks, Hand hand) {
-        PageReader page = new PageReader(strokes, marks, hand);
+    /**
+     * The lines of lettering on a page.
+     *
+     * @param set  what letters look like
+     * @param ways which ways may be written, the usual one first
+     * @param hand what is known of the page's hand
+     */
+    static List<Line> lines(List<Stroke> strokes, List<Mark> marks, LetterSet set, List<Direction> ways, Hand hand) {
+        PageReader page = new PageReader(strokes, marks, set, ways, hand);
         page.read();
         return page.kept;
     }
 
     private void read() {
         List<Mark> rest = new ArrayList<>(marks);
-        for (Direction d : Direction.values()) {
+        for (Direction d : ways) {
             if (d == Direction.DOWN && hand.upwards()) {
                 continue;
             }
-            for (List<Mark> line : new LineFinder(d, rest, hand.inOrder()).lines()) {
-                if (line.size() >= fewest() && !line.stream().allMatch(PageReader::isBare)) {
+            for (List<Mark> line : new LineFinder(d, rest, set.pen(), hand.inOrder()).lines()) {
+                if (line.size() >= fewest() && !line.stream().allMatch(Mark::bare)) {
                     Line read = reader.read(d, line);
                     if (read.cells().size() > 2 && read.fit() > BEYOND_DOUBT && isLettering(read)) {
                         keep(read);
@@ -96,7 +112,7 @@ final class PageReader {
 
     /** Letters that a line must have to be taken at this stage. */
     private int fewest() {
-        return hand.isEmpty() ? 3 : 1;
+        return hand.isEmpty() ? SURE_LETTERS : 1;
     }
 
     private void keep(Line line) {
@@ -108,8 +124,14 @@ final class PageReader {
         open.add(new Ranked(line, rank(line)));
     }
 
-    private static double rank(Line line) {
-        return line.fit() - SHORT / line.cells().size() + (line.direction() == Direction.RIGHT ? UPRIGHT : 0);
+    private double rank(Line line) {
+        return line.fit() - SHORT / line.cells().size() + bonus(line.direction());
+    }
+
+    /** What the way a line is written is worth; of printed lines also that it is not written against the usual way. */
+    private double bonus(Direction d) {
+        int at = ways.indexOf(d);
+        return set.pen() ? at == 0 ? UPRIGHT : 0 : UPRIGHT - UPRIGHT / 3 * at;
     }
 
     private void offer(Direction d, List<Cell> cells) {
@@ -151,21 +173,23 @@ final class PageReader {
 
     private boolean isLettering(Line line) {
         int n = line.cells().size();
-        boolean bare = line.cells().stream().allMatch(c -> c.marks().size() == 1 && isBare(c.marks().get(0)));
+        boolean bare = line.cells().stream().allMatch(c -> c.marks().size() == 1 && c.marks().get(0).bare());
         long plain = line.letters().stream().filter(g -> Character.isLetterOrDigit(g.letter())).count();
-        if (bare || isSigns(line) || plain < PLAIN * n || line.letters().stream().anyMatch(g -> g.score() < LEAST)) {
+        if (bare || isSigns(line) || plain < (set.pen() ? PLAIN : PLAIN_PRINTED) * n || line.letters().stream().anyMatch(g -> g.score() < LEAST)) {
             return false;
         }
         if (hand.isEmpty()) {
             return n >= fewest() && line.fit() >= FIT && telling(line) > 1;
         }
         double fit = fit(line);
-        int alike = hand.linesOfHeight(line.capital());
+        Limits limits = set.pen() ? DRAWN : PRINTED;
+        boolean known = !set.pen() && fit >= FIT_KNOWN;
+        int alike = known ? Hand.USUAL : hand.linesOfHeight(line.capital());
         if (n > 1) {
-            return fit >= (n >= 4 ? FIT_OWN : FIT_SHORT) && (n >= 4 || alike > 0)
-                    && (telling(line) > 0 || fit >= FIT_SINGLE);
+            return fit >= (n >= 4 ? limits.line : limits.few) && (n >= 4 || alike > 0)
+                    && (telling(line) > 0 || fit >= limits.single);
         }
-        return fit >= FIT_SINGLE && alike >= Hand.USUAL && Character.isLetterOrDigit(line.text().charAt(0))
+        return fit >= limits.single && alike >= Hand.USUAL && Character.isLetterOrDigit(line.text().charAt(0))
                 && (fit >= FIT_TOUCHED && hand.inOrder()
                         || line.cells().get(0).marks().stream().noneMatch(Mark::touches));
     }
@@ -182,13 +206,8 @@ final class PageReader {
     }
 
     /** Whether a line is nothing but crosses, rings or arrow heads: signs of the drawing that look like letters. */
-    private static boolean isSigns(Line line) {
+    private boolean isSigns(Line line) {
         return line.text().matches("[oO ]+")
-                || Arrays.stream(line.text().split(" ")).allMatch(w -> w.length() == 1 && SIGNS.contains(w));
-    }
-
-    /** Whether nothing but a straight line is drawn in a letter's place: it may be anything. */
-    private static boolean isBare(Mark mark) {
-        return Math.min(mark.box().width(), mark.box().height()) < 0.05 * Math.max(mark.box().width(), mark.box().height());
+                || set.pen() && Arrays.stream(line.text().split(" ")).allMatch(w -> w.length() == 1 && SIGNS.contains(w));
     }
 }

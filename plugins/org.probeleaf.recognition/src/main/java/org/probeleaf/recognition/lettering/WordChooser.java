@@ -92,14 +92,21 @@ final class WordChooser {
     private static double worth(List<Guess> letters) {
         StringBuilder b = new StringBuilder();
         letters.forEach(g -> b.append(g.letter()));
-        String s = b.toString();
-        boolean known = DESIGNATOR.matcher(s).matches() || NUMBER.matcher(s).matches() || VALUE.matcher(s).matches()
+        return isKnown(b.toString()) ? KNOWN : 0;
+    }
+
+    /** Whether a word is a designator, a number, a value, or a signal's name with a number. */
+    static boolean isKnown(String s) {
+        return DESIGNATOR.matcher(s).matches() || NUMBER.matcher(s).matches() || VALUE.matcher(s).matches()
                 || MEMBER.matcher(s).matches();
-        return known ? KNOWN : 0;
+    }
+
+    static boolean isDesignator(String s) {
+        return DESIGNATOR.matcher(s).matches();
     }
 
     /** 1 for digits, 2 for capitals, 3 for small letters, 0 for others. */
-    private static int kind(char c) {
+    static int kind(char c) {
         return Character.isDigit(c) ? 1 : Character.isUpperCase(c) ? 2 : Character.isLowerCase(c) ? 3 : 0;
     }
 }
