@@ -11,6 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.probeleaf.drawing.SheetException;
 import org.probeleaf.drawing.SheetFile;
 import org.probeleaf.drawing.primitive.Drawing;
@@ -28,6 +30,21 @@ class UnnamedLettersTest {
         byte[] pdf = Files.readAllBytes(COMMITTED);
 
         assertSame(read(pdf), read(Outlined.of(pdf)));
+    }
+
+    @Test
+    void recognise_fontsWithoutMaps_saysTheSame() throws Exception {
+        byte[] pdf = Files.readAllBytes(COMMITTED);
+
+        assertSame(read(pdf), read(Unnamed.withoutMaps(pdf)));
+    }
+
+    @ParameterizedTest
+    @ValueSource(chars = {'\ufffd', '\uf041', '\u0001'})
+    void recognise_mapsThatSayNothing_saysTheSame(char character) throws Exception {
+        byte[] pdf = Files.readAllBytes(COMMITTED);
+
+        assertSame(read(pdf), read(Unnamed.mappedTo(pdf, character)));
     }
 
     private static void assertSame(Netlist original, Netlist read) {

@@ -34,6 +34,7 @@ import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
 import org.probeleaf.drawing.primitive.Fill;
+import org.probeleaf.drawing.primitive.LetterForm;
 import org.probeleaf.drawing.primitive.Picture;
 import org.probeleaf.drawing.primitive.Stroke;
 import org.probeleaf.drawing.primitive.Text;
@@ -55,6 +56,7 @@ final class PageExtractor extends PDFGraphicsStreamEngine implements ContentSink
     private final AffineTransform display;
     private final LayerState layers;
     private final ExtractionLimits limits;
+    private final UnnamedLetters letters;
     private final ClipStack clips;
     private final PathPainter painter;
     private final TextAssembler text = new TextAssembler();
@@ -77,6 +79,7 @@ final class PageExtractor extends PDFGraphicsStreamEngine implements ContentSink
     PageExtractor(PDPage page, AffineTransform display, LayerState layers, BooleanSupplier stop) {
         super(new RunStream.Page(page));
         this.limits = new ExtractionLimits(stop);
+        this.letters = new UnnamedLetters(limits);
         this.clips = new ClipStack(clipOf(page, display));
         this.display = display;
         this.painter = new PathPainter(this::getGraphicsState, display, clips, limits);
@@ -100,6 +103,11 @@ final class PageExtractor extends PDFGraphicsStreamEngine implements ContentSink
     List<Text> texts() {
         Repeats repeats = new Repeats();
         return text.finish().stream().filter(t -> !repeats.tooMany(List.of(t.origin()), t.text().hashCode())).toList();
+    }
+
+    /** Letters in the texts that are known by their looks only. */
+    List<LetterForm> forms() {
+        return letters.forms();
     }
 
     List<Picture> pictures() {
@@ -374,7 +382,7 @@ final class PageExtractor extends PDFGraphicsStreamEngine implements ContentSink
             return;
         }
         limits.points(1);
-        String unicode = font.toUnicode(code);
+        String unicode = letters.text(font, code);
         if (unicode == null) {
             return;
         }

@@ -128,7 +128,7 @@ public final class PdfSheetFile implements SheetFile {
                     + e.getMessage() + ")", e);
         }
         return new Drawing(page, size.width(), size.height(), kind(extractor, size), extractor.strokes(),
-                extractor.fills(), extractor.texts(), extractor.pictures(), extractor.complete());
+                extractor.fills(), extractor.texts(), extractor.pictures(), extractor.complete(), extractor.forms());
     }
 
     private static SheetKind kind(PageExtractor page, PageSize size) {

@@ -8,7 +8,7 @@ import org.probeleaf.schematic.geometry.Point;
 /**
  * A piece of text in one line and one style.
  *
- * @param text    its characters, never blank
+ * @param text    its characters, never blank; signs stand for letters that are known by their {@link LetterForm} only
  * @param origin  start of the base line
  * @param angle   writing direction in degrees, clockwise as seen: 0 left to right, 90 downwards, 270 upwards
  * @param size    letter height (font size as displayed) in points

@@ -29,7 +29,7 @@ final class HiddenText {
     private final boolean[] letter;
     private final List<Text> texts = new ArrayList<>();
 
-    HiddenText(Drawing drawing) {
+    HiddenText(Drawing drawing, List<Text> all) {
         List<Stroke> strokes = drawing.strokes();
         letter = new boolean[strokes.size()];
         List<Integer> ids = new ArrayList<>();
@@ -39,7 +39,7 @@ final class HiddenText {
             ids.add(i);
         }
         SpatialIndex<Integer> index = new SpatialIndex<>(ids, i -> boxes[i]);
-        for (Text text : drawing.texts()) {
+        for (Text text : all) {
             if (text.visible()) {
                 texts.add(text);
             } else {

@@ -22,7 +22,7 @@ public final class LetteringReader {
 
     /** The same page with its letters' strokes and outlines taken away and what they say among its texts, all of which show. */
     public static Drawing read(Drawing drawing) {
-        HiddenText hidden = new HiddenText(drawing);
+        HiddenText hidden = new HiddenText(drawing, NamedLetters.texts(drawing));
         boolean[] letters = hidden.letters();
         boolean[] outlines = new boolean[drawing.fills().size()];
         List<Text> texts = new ArrayList<>(hidden.texts());

@@ -31,7 +31,7 @@ final class PageShapes {
         for (Line line : lines) {
             numbers.add(line.cells().stream().map(c -> page.number(c.shape(), line)).toList());
         }
-        ShapeReader reader = new ShapeReader(page.guesses, false);
+        ShapeReader reader = new ShapeReader(page.guesses, null);
         for (int i = 0; i < lines.size(); i++) {
             int at = 0;
             for (String word : lines.get(i).text().split(" ")) {

@@ -22,24 +22,24 @@ final class ShapeReader {
     private static final double CHANGE = 0.08;
     /** What a word of a known kind is worth. */
     private static final double KNOWN = 0.08;
-    /** The cost of a second shape for the same letter where all are of one font. */
+    /** The cost of a second shape for the same letter in one font. */
     private static final double SAME = 0.12;
     /** Words looked at for one shape; more tell nothing new. */
     private static final int WORDS = 40;
     private static final int ROUNDS = 3;
 
     private final List<List<Guess>> shapes;
-    private final boolean oneFont;
+    private final int[] fonts;
     private final List<Set<List<Integer>>> words = new ArrayList<>();
     private final char[] letters;
 
     /**
-     * @param shapes  for each shape what it may be by its looks, best first
-     * @param oneFont whether all are of one font, so that each letter has one shape
+     * @param shapes for each shape what it may be by its looks, best first
+     * @param fonts  for each shape which font it is of, where a letter has one shape in each; null where that is unknown
      */
-    ShapeReader(List<List<Guess>> shapes, boolean oneFont) {
+    ShapeReader(List<List<Guess>> shapes, int[] fonts) {
         this.shapes = shapes;
-        this.oneFont = oneFont;
+        this.fonts = fonts;
         this.letters = new char[shapes.size()];
         for (int i = 0; i < letters.length; i++) {
             words.add(new LinkedHashSet<>());
@@ -90,7 +90,7 @@ final class ShapeReader {
         char before = letters[shape];
         for (Guess g : shapes.get(shape).subList(0, n)) {
             letters[shape] = g.letter();
-            double worth = LOOKS * g.score() + sense(shape) - (oneFont && isTaken(shape) ? SAME : 0);
+            double worth = LOOKS * g.score() + sense(shape) - (fonts != null && isTaken(shape) ? SAME : 0);
             if (best == 0 || worth > most) {
                 best = g.letter();
                 most = worth;
@@ -102,7 +102,7 @@ final class ShapeReader {
 
     private boolean isTaken(int shape) {
         for (int i = 0; i < letters.length; i++) {
-            if (i != shape && letters[i] == letters[shape]) {
+            if (i != shape && fonts[i] == fonts[shape] && letters[i] == letters[shape]) {
                 return true;
             }
         }
