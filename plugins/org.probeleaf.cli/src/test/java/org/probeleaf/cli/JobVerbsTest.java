@@ -73,6 +73,17 @@ class JobVerbsTest {
     }
 
     @Test
+    void reading_withAWordInPlaceOfAnExpectation_isThatVerdict() throws IOException {
+        String out = Shell.run("reading", job, "IC5.8", "bad").done().out();
+        assertTrue(out.contains("IC5.8 (sheet 1)  bad; bad (said to be bad)"), out);
+        Shell.run("reading", job, "IC5.9", "3.4V good", "--expect", "74LS").done();
+        Shell.run("handover", job, "--out", folder.resolve("out"), "--sheet-only").done();
+        Map<String, Object> state = Shell.run("job", "show", job, "--json", "-").done().json();
+        assertEquals("bad", ((Map<?, ?>) first(state, "readings").get("verdict")).get("outcome"));
+        assertTrue(Shell.run("job", "show", job).done().out().contains("said to be bad"));
+    }
+
+    @Test
     void label_ofTheTechnician_namesTheNetInATrace() throws IOException {
         Shell.run("label", job, "IC1.21", "read strobe").done();
         Map<String, Object> answer = Shell.run("trace", job, "--from", "net:read strobe", "--json", "-").done().json();

@@ -63,7 +63,7 @@ public final class JobText {
     /** A reading in one line, with its verdict and the reason. */
     public static String reading(ReadingMark r) {
         String verdict = r.verdict() == null ? ""
-                : "; expected " + r.expectation().text() + ": " + r.verdict().outcome().name().toLowerCase(Locale.ROOT)
+                : (r.expectation() == null ? "; " : "; expected " + r.expectation().text() + ": ") + r.verdict().outcome().name().toLowerCase(Locale.ROOT)
                 + " (" + r.verdict().reason() + ")";
         return at(r) + "  " + r.shown() + (r.remark().isEmpty() ? "" : " " + r.remark()) + verdict;
     }

@@ -11,6 +11,7 @@ import org.probeleaf.job.mark.ReadingMark;
 import org.probeleaf.schematic.geometry.Box;
 import org.probeleaf.schematic.geometry.Point;
 import org.probeleaf.schematic.place.Place;
+import org.probeleaf.schematic.quantity.QuantityKind;
 
 /**
  * The card of a note or a reading: a white rounded box with a coloured left side, a sign for a reading, a few lines.
@@ -90,7 +91,8 @@ public final class Card {
                 .forEach(l -> card.add(face, l, Letters.quiet(5.8 * unit), false));
         face.wrap(reading.remark(), widest, 6.4 * unit, 4)
                 .forEach(l -> card.add(face, l, Letters.plain(6.4 * unit), false));
-        if (sign == Sign.BAD || sign == Sign.UNSURE) {
+        boolean saidByItself = reading.value().kind() == QuantityKind.CONDITION;
+        if ((sign == Sign.BAD || sign == Sign.UNSURE) && !saidByItself) {
             face.wrap(reading.verdict().reason(), widest, 5.8 * unit, 3)
                     .forEach(l -> card.add(face, l, Letters.plain(5.8 * unit), false));
         }
