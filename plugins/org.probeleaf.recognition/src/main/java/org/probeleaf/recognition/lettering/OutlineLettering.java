@@ -60,7 +60,7 @@ final class OutlineLettering {
             }
         }
         takeRims(fills, letters, strokes, taken);
-        return LineTexts.of(lines, outlines, hand, new Overbars(strokes, taken), false);
+        return LineTexts.of(lines, outlines, hand, new Overbars(strokes, taken, false), false);
     }
 
     /** Letters may be stroked too. */

@@ -29,9 +29,14 @@ final class Overbars {
     private final SpatialIndex<Integer> index;
     private final SpatialIndex<Integer> ink;
     private final boolean[] taken;
+    private final boolean pen;
 
-    /** @param taken strokes that are letters; bars that are found are marked in it too */
-    Overbars(List<Stroke> strokes, boolean[] taken) {
+    /**
+     * @param taken strokes that are letters; bars that are found are marked in it too
+     * @param pen   whether letters are drawn too, so that a stroke on a bar may be one that was not read
+     */
+    Overbars(List<Stroke> strokes, boolean[] taken, boolean pen) {
+        this.pen = pen;
         this.strokes = strokes;
         this.taken = taken;
         List<Integer> level = new ArrayList<>();
@@ -70,7 +75,7 @@ final class Overbars {
             Box bar = d.turned(Box.around(strokes.get(i).points()));
             if (strokes.get(i).rgb() == rgb && bar.width() > bar.height() && bar.x0() >= from
                     && bar.x1() <= to && bar.y0() >= low && bar.y1() <= high && isFree(i, d)
-                    && !isOfPile(bar, capital, d) && mark(cells, bar, over)) {
+                    && (pen || !isOfPile(bar, capital, d)) && mark(cells, bar, over)) {
                 taken[i] = true;
             }
         }
@@ -80,15 +85,7 @@ final class Overbars {
     /** Whether nothing else goes on from a bar's ends, as a frame's sides do, or ends on it, as a sign of ground's stem. */
     private boolean isFree(int bar, Direction d) {
         List<Point> points = strokes.get(bar).points();
-        Box box = Box.around(points).grow(TOUCHING);
-        for (int i : ink.touching(box)) {
-            List<Point> other = strokes.get(i).points();
-            if (i != bar && d.turned(Box.around(other)).height() > TOUCHING
-                    && (box.contains(other.get(0)) || box.contains(other.get(other.size() - 1)))) {
-                return false;
-            }
-        }
-        return endsThere(points.get(0), bar, d) && endsThere(points.get(points.size() - 1), bar, d);
+        return (pen || !bearsStem(bar, d)) && endsThere(points.get(0), bar, d) && endsThere(points.get(points.size() - 1), bar, d);
     }
 
     /** Whether other bars stand over a bar's middle, each longer than the one below, as in the sign of ground. */
@@ -99,6 +96,18 @@ final class Overbars {
             Box other = d.turned(Box.around(strokes.get(i).points()));
             if (other.y0() > bar.y1() + TOUCHING && other.width() > bar.width()
                     && Math.abs(other.x0() + other.x1() - bar.x0() - bar.x1()) < PILED * bar.width()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean bearsStem(int bar, Direction d) {
+        Box box = Box.around(strokes.get(bar).points()).grow(TOUCHING);
+        for (int i : ink.touching(box)) {
+            List<Point> other = strokes.get(i).points();
+            if (i != bar && d.turned(Box.around(other)).height() > TOUCHING
+                    && (box.contains(other.get(0)) || box.contains(other.get(other.size() - 1)))) {
                 return true;
             }
         }

@@ -45,6 +45,6 @@ final class StrokeLettering {
                 cell.marks().forEach(m -> m.strokes().forEach(i -> taken[i] = true));
             }
         }
-        return LineTexts.of(lines, strokes, hand, new Overbars(strokes, taken), true);
+        return LineTexts.of(lines, strokes, hand, new Overbars(strokes, taken, true), true);
     }
 }
