@@ -4,6 +4,7 @@ package org.probeleaf.benchmark;
 
 import org.probeleaf.benchmark.fuzz.FuzzCommand;
 import org.probeleaf.benchmark.lettering.LetteringCommand;
+import org.probeleaf.benchmark.probes.ProbesCommand;
 import org.probeleaf.benchmark.score.ScoreCommand;
 import org.probeleaf.benchmark.speed.GrowthCommand;
 import org.probeleaf.benchmark.speed.SetCommand;
@@ -15,9 +16,9 @@ import picocli.CommandLine.Help.Ansi;
 
 /** Runs the measurement that a command line names. */
 @Command(name = "benchmark", mixinStandardHelpOptions = true,
-        description = "Measures the recogniser: how well it reads, how fast, and what breaks it.",
+        description = "Measures how well sheets are read, how fast, what breaks that, and how few probes find a fault.",
         subcommands = {ScoreCommand.class, SpeedCommand.class, GrowthCommand.class, SetCommand.class, FuzzCommand.class,
-            LetteringCommand.class, AllCommand.class})
+            LetteringCommand.class, ProbesCommand.class, AllCommand.class})
 public final class Main {
 
     private static final int HELP_WIDTH = 100;

@@ -14,6 +14,7 @@ import org.probeleaf.cli.io.Bench;
 import org.probeleaf.cli.io.Console;
 import org.probeleaf.cli.io.ExitCode;
 import org.probeleaf.cli.io.JsonTarget;
+import org.probeleaf.cli.io.PartBooks;
 import org.probeleaf.cli.io.Problem;
 import org.probeleaf.diagnosis.Finding;
 import org.probeleaf.diagnosis.Given;
@@ -45,7 +46,8 @@ public final class SuspectsCommand extends Verb {
     private List<String> observe = new ArrayList<>();
 
     @Option(names = "--priors", paramLabel = "FILE", description = {
-        "How readily parts fail, in place of the usual weights; --show-priors writes those."})
+        "How readily parts fail: what it names counts in place of the usual weights. Without it priors.txt in the folder"
+                + " of the own part book counts, where there is one."})
     private Path priors;
 
     @Option(names = "--show-priors", description = "Print the weights that are used, as --priors reads them, and end.")
@@ -63,7 +65,8 @@ public final class SuspectsCommand extends Verb {
 
     @Override
     ExitCode run() throws IOException {
-        Priors weights = priors == null ? Priors.standard() : read(priors);
+        Path own = PartBooks.folder(console()).path().resolve("priors.txt");
+        Priors weights = priors != null ? read(priors) : Files.isRegularFile(own) ? read(own) : Priors.standard();
         if (showPriors) {
             console().out().print(weights.format());
             return ExitCode.DONE;

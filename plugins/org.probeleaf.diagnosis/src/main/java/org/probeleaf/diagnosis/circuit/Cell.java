@@ -17,9 +17,10 @@ import java.util.Objects;
  * @param logic    what it does
  * @param function name of the function ({@code "NAND"}), or null where it is not known
  * @param kind     how it drives
+ * @param surely   whether each of its inputs is known to be one and its output to follow them
  */
 public record Cell(int index, int part, Terminal out, List<Terminal> in, List<Terminal> power, CellLogic logic,
-        String function, Kind kind) {
+        String function, Kind kind, boolean surely) {
 
     /** How a cell drives its node. */
     public enum Kind {
@@ -37,7 +38,7 @@ public record Cell(int index, int part, Terminal out, List<Terminal> in, List<Te
 
     /** Whether a wrong input must show: there is one only, and nothing in the part can hold it back. */
     public boolean transparent() {
-        return in.stream().filter(Objects::nonNull).count() == 1
+        return surely && in.stream().filter(Objects::nonNull).count() == 1
                 && (function == null || function.equals("BUF") || function.equals("NOT"));
     }
 }

@@ -133,10 +133,12 @@ final class CellBuilder {
         List<Terminal> all = ofPart.get(part);
         List<Terminal> outs = all.stream().filter(t -> !named(t, INPUT_NAMES) && t.direction() != PinDirection.POWER)
                 .filter(t -> named(t, OUTPUT_NAMES) || !rail[t.node()] && !series.isDriven(t.node())).toList();
+        List<Terminal> inputs = all.stream().filter(t -> named(t, INPUT_NAMES)).toList();
         for (Terminal out : outs) {
-            List<Terminal> in = all.stream().filter(t -> !outs.contains(t) && !rail[t.node()])
-                    .filter(t -> t.direction() != PinDirection.POWER).toList();
-            add(part, out, in, CellLogic.UNKNOWN, null);
+            List<Terminal> in = all.stream().filter(t -> t != out && t.node() != out.node() && !rail[t.node()])
+                    .filter(t -> t.direction() != PinDirection.POWER)
+                    .filter(t -> inputs.isEmpty() || inputs.contains(t)).toList();
+            add(part, out, in, CellLogic.UNKNOWN, null, !inputs.isEmpty());
         }
     }
 
@@ -148,7 +150,7 @@ final class CellBuilder {
                     if (book.find(parts.get(t.part()).value()).isEmpty()
                             && CONTACTS.contains(book.classOf(parts.get(t.part()).ref()))) {
                         cells.add(new Cell(cells.size(), t.part(), t, List.of(), List.of(), CellLogic.UNKNOWN, null,
-                                Cell.Kind.SOURCE));
+                                Cell.Kind.SOURCE, true));
                         series.driven(n);
                     }
                 }
@@ -157,6 +159,10 @@ final class CellBuilder {
     }
 
     private void add(int part, Terminal out, List<Terminal> in, CellLogic logic, String function) {
+        add(part, out, in, logic, function, true);
+    }
+
+    private void add(int part, Terminal out, List<Terminal> in, CellLogic logic, String function, boolean surely) {
         boolean collector = out.type() != null && out.type().role() == PinRole.OPEN_COLLECTOR;
         List<Terminal> power = ofPart.get(part).stream().filter(t -> t.direction() == PinDirection.POWER)
                 .filter(t -> t.pin().net() != null && t != out).toList();
@@ -165,7 +171,7 @@ final class CellBuilder {
             return level == Level.HIGH ? Level.OFF : level;
         };
         cells.add(new Cell(cells.size(), part, out, in, power, drive, function,
-                collector ? Cell.Kind.OPEN_COLLECTOR : Cell.Kind.ACTIVE));
+                collector ? Cell.Kind.OPEN_COLLECTOR : Cell.Kind.ACTIVE, surely));
     }
 
     private static boolean named(Terminal t, Set<String> names) {

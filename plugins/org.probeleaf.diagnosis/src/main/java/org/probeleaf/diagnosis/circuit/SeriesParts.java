@@ -112,6 +112,8 @@ final class SeriesParts {
     }
 
     private static Cell cell(int index, Ends part, Terminal in, Terminal out, Cell.Kind kind) {
-        return new Cell(index, part.part(), out, List.of(in), List.of(), levels -> levels[0], "BUF", kind);
+        boolean levels = part.kind() != PartClass.CAPACITOR && part.kind() != PartClass.CRYSTAL;
+        return new Cell(index, part.part(), out, List.of(in), List.of(), levels ? l -> l[0] : CellLogic.UNKNOWN,
+                levels ? "BUF" : null, kind, true);
     }
 }

@@ -29,7 +29,7 @@ public final class Diagnoser {
     private int cutAt = Integer.MAX_VALUE;
 
     /**
-     * How far to look.
+     * How far to look for diagnoses of more than one component.
      *
      * @param size      most components in a diagnosis
      * @param diagnoses most of them
@@ -68,8 +68,9 @@ public final class Diagnoser {
             if (diagnoses.stream().anyMatch(d -> HittingSets.holds(open.set(), d))) {
                 continue;
             }
-            if (diagnoses.size() >= bounds.diagnoses() || asked >= bounds.questions()
-                    || System.nanoTime() - start > bounds.nanos()) {
+            // Single components are always looked at: there are no more than the first conflict has.
+            if (open.size() > 1 && (diagnoses.size() >= bounds.diagnoses() || asked >= bounds.questions()
+                    || System.nanoTime() - start > bounds.nanos())) {
                 cut(open.size());
                 break;
             }

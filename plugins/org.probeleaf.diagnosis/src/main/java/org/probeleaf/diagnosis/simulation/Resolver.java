@@ -2,6 +2,8 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.diagnosis.simulation;
 
+import java.util.Set;
+
 import org.probeleaf.diagnosis.circuit.Cell;
 import org.probeleaf.diagnosis.circuit.Circuit;
 import org.probeleaf.diagnosis.circuit.Level;
@@ -22,6 +24,9 @@ final class Resolver {
     private static final double THROUGH_UNKNOWN = 0.1;
     /** How likely a node without a level that is right is on the wrong one. */
     private static final double EVEN = 0.5;
+
+    private static final Set<String> PLAIN = Set.of("AND", "NAND", "OR", "NOR", "XOR", "XNOR", "NOT", "BUF", "MUX2",
+            "DECODE2", "DECODE3");
 
     private final Circuit circuit;
     private final Wired[] cells;
@@ -56,6 +61,8 @@ final class Resolver {
         final int[] power;
         final double through;
         final int[] levels;
+        /** A gate whose output is open only because of inputs that are: one alone shows for certain. */
+        final boolean plain;
 
         Wired(Cell cell) {
             this.cell = cell;
@@ -68,6 +75,7 @@ final class Resolver {
             this.power = cell.power().stream().mapToInt(Terminal::node).distinct().toArray();
             this.through = cell.transparent() ? 1 : cell.function() == null ? THROUGH_UNKNOWN : THROUGH_GATE;
             this.levels = new int[nodes.length];
+            this.plain = cell.function() != null && PLAIN.contains(cell.function());
         }
     }
 
@@ -104,7 +112,7 @@ final class Resolver {
         if (Level.known(due) && Level.known(is)) {
             return new State(is, due == is ? 0 : 1);
         }
-        return new State(is, Level.known(due) ? Math.min(doubted, EVEN) : doubted);
+        return new State(is, doubted);
     }
 
     /** The level by the cells that drive a node; sets {@link #doubt}. */
@@ -166,7 +174,8 @@ final class Resolver {
             }
         }
         int out = cell.cell.logic().drive(cell.levels);
-        doubt = out == Level.OFF ? 0 : most * cell.through;
+        boolean shows = cell.plain && out == Level.UNKNOWN && openInputs(cell) == 1;
+        doubt = out == Level.OFF ? 0 : shows ? most : most * cell.through;
         for (int node : cell.power) {
             if (bad[node] > 0) {
                 doubt = Math.max(doubt, bad[node]);
@@ -174,5 +183,13 @@ final class Resolver {
             }
         }
         return out;
+    }
+
+    private static int openInputs(Wired cell) {
+        int open = 0;
+        for (int l : cell.levels) {
+            open += Level.known(l) ? 0 : 1;
+        }
+        return open;
     }
 }
