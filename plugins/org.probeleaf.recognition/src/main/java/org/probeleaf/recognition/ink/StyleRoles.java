@@ -161,11 +161,21 @@ final class StyleRoles {
         for (Point end : new Point[] {w.a(), w.b()}) {
             for (Segment t : thick.near(end, reach)) {
                 if (t.distance(end) <= reach + t.width() / 2) {
-                    entries[t.style()]++;
+                    entries[t.style()] += isPlate(t, end, thick, reach) ? 0 : 1;
                     break;
                 }
             }
         }
+    }
+
+    /** Whether a thick line that is met right in its middle has its like right opposite: the plates of a capacitor. */
+    private static boolean isPlate(Segment t, Point met, SpatialIndex<Segment> thick, double reach) {
+        boolean central = Math.abs(met.distance(t.a()) - met.distance(t.b())) <= 2 * reach;
+        return central && thick.touching(t.box().grow(0.6 * t.length())).stream().anyMatch(u -> u != t
+                && u.style() == t.style() && u.horizontal() == t.horizontal()
+                && Math.abs(u.length() - t.length()) <= reach
+                && Math.abs(u.distance(t.a()) - u.distance(t.b())) <= reach && u.distance(t.a()) > reach
+                && t.distance(u.a()) <= u.distance(t.a()) + reach);
     }
 
     Role role(int style) {

@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 import org.jgrapht.Graph;
 import org.jgrapht.alg.matching.MaximumWeightBipartiteMatching;
@@ -20,6 +21,7 @@ import org.probeleaf.recognition.ink.SpatialIndex;
 import org.probeleaf.recognition.name.DesignatorGrammar.Designator;
 import org.probeleaf.recognition.symbol.Body;
 import org.probeleaf.schematic.geometry.Box;
+import org.probeleaf.schematic.geometry.Point;
 
 /**
  * Gives each symbol its designator. Texts of the right form compete for the symbols near them: a known class of part,
@@ -33,6 +35,8 @@ final class DesignatorMatcher {
     private static final Set<String> NEVER_ONE_PIN = Set.of("R", "C", "L", "D", "Q", "F", "FB", "Y", "RN", "RR", "VR", "RV",
             "ZD");
     private static final double SIDE_WEIGHT = 1.0;
+    /** What speaks against a text that is one of a column of like ones beside the symbol. */
+    private static final double IN_COLUMN = 2;
     /** What it costs to leave a text and a symbol unpaired. */
     private static final double UNPAIRED = 10;
 
@@ -105,13 +109,41 @@ final class DesignatorMatcher {
                 continue;
             }
             for (Body b : index.touching(t.box().grow(FARTHEST * page.pitch()))) {
-                double cost = cost(t, d, b);
+                double cost = cost(t, d, b) + (isInColumn(t, d, b) ? IN_COLUMN : 0);
                 if (cost < FARTHEST) {
                     pairs.add(new Pair(t, b.id(), cost));
                 }
             }
         }
         assign(pairs);
+    }
+
+    /**
+     * Whether a text stands beside a symbol in a column, or above or below it in a row, with another that differs in
+     * its number only: the names of its pins, drawn outside.
+     */
+    private boolean isInColumn(Text t, Designator d, Body b) {
+        if (b.outline() == null || pinCount.getOrDefault(b.id(), 0) < 2) {
+            return false;
+        }
+        Box o = b.outline();
+        Point c = t.box().centre();
+        boolean beside = c.y() > o.y0() && c.y() < o.y1() && !o.contains(c);
+        boolean above = c.x() > o.x0() && c.x() < o.x1() && !o.contains(c);
+        String letters = DesignatorGrammar.letters(d.ref());
+        double apart = 2.2 * page.pitch();
+        for (Text u : pool.freeIn(t.box().grow(apart))) {
+            Point e = u.box().centre();
+            boolean column = beside && e.y() > o.y0() && e.y() < o.y1()
+                    && (Math.abs(u.box().x0() - t.box().x0()) <= page.reach()
+                    || Math.abs(u.box().x1() - t.box().x1()) <= page.reach());
+            boolean row = above && e.x() > o.x0() && e.x() < o.x1() && Math.abs(e.y() - c.y()) <= page.reach();
+            if (u != t && (column || row) && TextStyle.of(u).equals(TextStyle.of(t))
+                    && u.text().matches(Pattern.quote(letters) + "\\d+") && !u.text().equals(t.text())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean mayHaveOnePin(Designator d) {

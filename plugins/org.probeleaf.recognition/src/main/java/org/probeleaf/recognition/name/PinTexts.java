@@ -34,6 +34,9 @@ final class PinTexts {
     /** Terminals of transistors and diodes: base, collector, emitter, gate, drain, source, anode, cathode. */
     private static final Pattern LETTER = Pattern.compile("[BCEGDSAK]|[BCEGDS][12]");
 
+    /** How far from its body along its line a pin bears its number at most, in pitches. */
+    private static final double LONGEST_LEAD = 5;
+
     private final PageInk page;
     private final Conductors conductors;
     private final List<Body> bodies;
@@ -133,7 +136,8 @@ final class PinTexts {
         for (Contact c : contacts) {
             Segment s = conductors.segments().get(c.segment());
             boolean leadless = conductors.isWire(c.segment()) || c.outer().equals(c.inner());
-            Point far = leadless ? towards(c.inner(), s.fartherEnd(c.inner()), 2.5 * pitch) : goneOn(c, s);
+            Point far = leadless ? towards(c.inner(), s.fartherEnd(c.inner()), 2.5 * pitch)
+                    : towards(c.inner(), goneOn(c, s), LONGEST_LEAD * pitch);
             Box lead = Box.of(c.inner().x(), c.inner().y(), far.x(), far.y());
             boolean flat = lead.width() >= lead.height();
             Box outline = bodies.get(c.body()).outline();
