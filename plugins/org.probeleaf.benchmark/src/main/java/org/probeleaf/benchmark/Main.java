@@ -9,6 +9,7 @@ import org.probeleaf.benchmark.score.ScoreCommand;
 import org.probeleaf.benchmark.speed.GrowthCommand;
 import org.probeleaf.benchmark.speed.SetCommand;
 import org.probeleaf.benchmark.speed.SpeedCommand;
+import org.probeleaf.benchmark.trace.TraceCommand;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -16,9 +17,10 @@ import picocli.CommandLine.Help.Ansi;
 
 /** Runs the measurement that a command line names. */
 @Command(name = "benchmark", mixinStandardHelpOptions = true,
-        description = "Measures how well sheets are read, how fast, what breaks that, and how few probes find a fault.",
+        description = "Measures how well sheets are read, how fast, what breaks that, how few probes find a fault, and how fast a signal is"
+            + " traced.",
         subcommands = {ScoreCommand.class, SpeedCommand.class, GrowthCommand.class, SetCommand.class, FuzzCommand.class,
-            LetteringCommand.class, ProbesCommand.class, AllCommand.class})
+            LetteringCommand.class, ProbesCommand.class, TraceCommand.class, AllCommand.class})
 public final class Main {
 
     private static final int HELP_WIDTH = 100;

@@ -36,7 +36,7 @@ public final class SignalGraph {
                 }
             }
         }
-        pinsOfNet.values().forEach(pins -> pins.sort(TracedPin.BY_PLACE));
+        pinsOfNet.replaceAll((net, pins) -> pins.stream().sorted(TracedPin.BY_PLACE).toList());
         this.places = new PlaceResolver(netlist);
     }
 
@@ -51,7 +51,7 @@ public final class SignalGraph {
 
     /** The pins on a net, drivers first, then by page and designator; none for an id that is not known. */
     public List<TracedPin> pinsOn(String netId) {
-        return List.copyOf(pinsOfNet.getOrDefault(netId, List.of()));
+        return pinsOfNet.getOrDefault(netId, List.of());
     }
 
     /** The net at a place; empty where there is no such place, no net there, or a part on several nets. */

@@ -3,39 +3,46 @@
 package org.probeleaf.schematic.netlist;
 
 import java.util.Comparator;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Texts in the order of people: {@code R2} before {@code R10}; letter case counts last; null comes after all. */
 public enum NaturalOrder implements Comparator<String> {
     INSTANCE;
 
-    private static final Pattern PIECE = Pattern.compile("\\d{1,18}|\\D|\\d");
+    /** As many digits as a long holds whatever they are. */
+    private static final int DIGITS = 18;
 
     @Override
     public int compare(String a, String b) {
         if (a == null || b == null) {
             return a == null ? b == null ? 0 : 1 : -1;
         }
-        Matcher ma = PIECE.matcher(a);
-        Matcher mb = PIECE.matcher(b);
-        while (true) {
-            boolean more = ma.find();
-            if (!mb.find()) {
-                return more ? 1 : a.compareTo(b);
-            }
-            if (!more) {
-                return -1;
-            }
-            int c = piece(ma.group(), mb.group());
+        int i = 0;
+        int j = 0;
+        while (i < a.length() && j < b.length()) {
+            int endA = end(a, i);
+            int endB = end(b, j);
+            int c = digit(a.charAt(i)) && digit(b.charAt(j))
+                    ? Long.compare(Long.parseLong(a, i, endA, 10), Long.parseLong(b, j, endB, 10))
+                    : a.substring(i, endA).compareToIgnoreCase(b.substring(j, endB));
             if (c != 0) {
                 return c;
             }
+            i = endA;
+            j = endB;
         }
+        return i < a.length() ? 1 : j < b.length() ? -1 : a.compareTo(b);
     }
 
-    private static int piece(String a, String b) {
-        boolean numbers = Character.isDigit(a.charAt(0)) && Character.isDigit(b.charAt(0));
-        return numbers ? Long.compare(Long.parseLong(a), Long.parseLong(b)) : a.compareToIgnoreCase(b);
+    /** Where the piece that begins at {@code from} ends: a number or a single other sign. */
+    private static int end(String text, int from) {
+        int end = from + 1;
+        while (digit(text.charAt(from)) && end < text.length() && end - from < DIGITS && digit(text.charAt(end))) {
+            end++;
+        }
+        return end;
+    }
+
+    private static boolean digit(char c) {
+        return c >= '0' && c <= '9';
     }
 }

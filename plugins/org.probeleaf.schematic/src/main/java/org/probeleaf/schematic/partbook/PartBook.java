@@ -17,6 +17,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 import org.probeleaf.schematic.netlist.Part;
@@ -30,6 +32,9 @@ public final class PartBook {
 
     private static final Set<String> SUPPLY_NAMES = Set.of("VCC", "VDD", "VSS", "VEE", "GND", "AGND", "DGND", "PGND",
             "VBB", "AVCC", "AVDD", "AVSS", "DVDD", "DVSS", "0V", "V+", "V-");
+
+    /** The letters of a designator after a number, which may be that of a board with a unit letter ({@code 1A_R5}). */
+    private static final Pattern LETTERS = Pattern.compile("(?:\\d+[A-Z]*_)?[^\\p{L}]*(\\p{L}+)");
 
     private final Map<String, PartClass> classes;
     private final List<Entry> entries;
@@ -98,14 +103,14 @@ public final class PartBook {
         if (value == null || value.isBlank()) {
             return Optional.empty();
         }
-        return found.computeIfAbsent(value, this::search);
+        Optional<PartType> known = found.get(value);
+        return known != null ? known : found.computeIfAbsent(value, this::search);
     }
 
     /** The class that the letters of a designator stand for; a unit letter or a number before them do not count. */
     public PartClass classOf(String ref) {
-        String letters = ref.strip().toUpperCase(Locale.ROOT).replaceFirst("^\\d+[A-Z]*_", "")
-                .replaceFirst("^[^\\p{L}]*(\\p{L}+).*$", "$1");
-        return classes.getOrDefault(letters, PartClass.UNKNOWN);
+        Matcher m = LETTERS.matcher(ref.strip().toUpperCase(Locale.ROOT));
+        return m.lookingAt() ? classes.getOrDefault(m.group(1), PartClass.UNKNOWN) : PartClass.UNKNOWN;
     }
 
     /**

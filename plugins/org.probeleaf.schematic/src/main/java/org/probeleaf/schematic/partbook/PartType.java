@@ -23,7 +23,12 @@ public record PartType(String name, String title, List<PinType> pins, List<UnitT
 
     /** The pin with the given number. */
     public Optional<PinType> pinNumbered(String number) {
-        return pins.stream().filter(p -> p.number().equals(number)).findFirst();
+        for (PinType pin : pins) {
+            if (pin.number().equals(number)) {
+                return Optional.of(pin);
+            }
+        }
+        return Optional.empty();
     }
 
     /**

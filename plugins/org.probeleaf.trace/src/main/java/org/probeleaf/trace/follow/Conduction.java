@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
 import org.probeleaf.schematic.netlist.Part;
@@ -26,6 +27,8 @@ final class Conduction {
 
     private final PartBook book;
     private final Function<TracedPin, NetKind> carries;
+    /** Of each part by its designator; told once, since it is asked for each way. */
+    private final Map<String, PartClass> kinds = new ConcurrentHashMap<>();
 
     /**
      * @param carries what the net of a pin carries
@@ -37,7 +40,7 @@ final class Conduction {
 
     /** What a part is for tracing. */
     PartClass kind(Part part) {
-        return PassiveWays.settled(part, book.classOf(part.ref()));
+        return kinds.computeIfAbsent(part.ref(), r -> PassiveWays.settled(part, book.classOf(r)));
     }
 
     /** What the part book knows of a part, if it is one of its kind. */

@@ -12,6 +12,8 @@ import org.probeleaf.trace.TracedPin;
 /** What to call parts, sections and pins in a reason. */
 final class PartWords {
 
+    private static final String ACTIVE_LOW = "_n";
+
     private PartWords() {
     }
 
@@ -67,8 +69,12 @@ final class PartWords {
     }
 
     private static String function(UnitType unit) {
-        String f = unit.function().replaceFirst("[/\\d].*", "");
-        return switch (f) {
+        String f = unit.function();
+        int end = 0;
+        while (end < f.length() && Character.isLetter(f.charAt(end))) {
+            end++;
+        }
+        return switch (f.substring(0, end)) {
             case "NOT" -> "inverter";
             case "BUF" -> "buffer";
             case "DFF", "JKFF", "TFF", "SRFF" -> "flip-flop";
@@ -86,7 +92,7 @@ final class PartWords {
 
     /** What a control pin of a section is: {@code clock}, {@code output enable}. */
     static String control(String word) {
-        return switch (word.replaceFirst("_n$", "")) {
+        return switch (word.endsWith(ACTIVE_LOW) ? word.substring(0, word.length() - ACTIVE_LOW.length()) : word) {
             case "clk" -> "clock";
             case "clr" -> "clear";
             case "pre" -> "preset";

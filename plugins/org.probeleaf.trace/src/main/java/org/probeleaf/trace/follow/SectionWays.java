@@ -3,6 +3,7 @@
 package org.probeleaf.trace.follow;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -23,6 +24,7 @@ final class SectionWays {
     private final List<TracedPin> pins;
     private final List<String> numbers;
     private final Function<TracedPin, NetKind> carries;
+    private final Map<String, String> sections = new HashMap<>();
     private final List<Step> ways = new ArrayList<>();
 
     private SectionWays(PartBook book, Part part, PartType type, List<TracedPin> pins,
@@ -102,8 +104,9 @@ final class SectionWays {
 
     private void add(UnitType unit, TracedPin in, TracedPin out, StepKind kind, String how) {
         if (!in.pin().net().equals(out.pin().net())) {
-            ways.add(new Step(in, out, kind, unit, "through " + PartWords.section(out, unit, type.units().size() > 1)
-                    + ": " + how));
+            String section = sections.computeIfAbsent(unit.name() + " " + out.pin().unit(),
+                    u -> PartWords.section(out, unit, type.units().size() > 1));
+            ways.add(new Step(in, out, kind, unit, "through " + section + ": " + how));
         }
     }
 }

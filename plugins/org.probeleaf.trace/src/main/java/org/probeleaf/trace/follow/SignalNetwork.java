@@ -3,11 +3,13 @@
 package org.probeleaf.trace.follow;
 
 import java.util.ArrayList;
-import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 import org.jgrapht.Graph;
 import org.jgrapht.graph.DefaultEdge;
@@ -16,6 +18,7 @@ import org.jgrapht.graph.DirectedMultigraph;
 import org.probeleaf.schematic.netlist.Net;
 import org.probeleaf.schematic.netlist.Netlist;
 import org.probeleaf.schematic.netlist.Part;
+import org.probeleaf.schematic.netlist.Pin;
 import org.probeleaf.schematic.partbook.PartBook;
 import org.probeleaf.schematic.place.Place;
 import org.probeleaf.trace.SignalGraph;
@@ -37,9 +40,11 @@ public final class SignalNetwork {
     private final Map<String, Net> nets = new LinkedHashMap<>();
     private final Map<String, NetKind> kinds = new HashMap<>();
     private final Map<String, List<TracedPin>> ofPart = new HashMap<>();
+    private final Map<Pin, OutputState> states = new IdentityHashMap<>();
     private final Map<String, List<TracedPin>> driving = new HashMap<>();
     private final Conduction conduction;
-    private final Outputs outputs;
+    private final Map<String, List<Step>> from = new HashMap<>();
+    private final Map<String, List<Step>> to = new HashMap<>();
     private final Graph<String, Way> graph = new DirectedMultigraph<>(Way.class);
 
     private SignalNetwork(Netlist netlist, PartBook book) {
@@ -47,24 +52,34 @@ public final class SignalNetwork {
         this.book = book;
         this.places = new PlaceResolver(netlist);
         Supplies supplies = new Supplies(book);
+        Map<Pin, TracedPin> byPin = new IdentityHashMap<>();
         for (Net net : netlist.nets()) {
             List<TracedPin> pins = signals.pinsOn(net.id());
             nets.put(net.id(), net);
             kinds.put(net.id(), supplies.kind(net, pins));
             graph.addVertex(net.id());
-            pins.forEach(p -> ofPart.computeIfAbsent(p.part().ref(), r -> new ArrayList<>()).add(p));
+            pins.forEach(p -> byPin.put(p.pin(), p));
         }
-        ofPart.values().forEach(pins -> pins.sort(TracedPin.BY_PLACE));
+        for (Part part : netlist.parts()) {
+            ofPart.put(part.ref(), part.pins().stream().map(byPin::get).filter(Objects::nonNull).toList());
+        }
         this.conduction = new Conduction(book, this::carries);
-        this.outputs = new Outputs(book, this::carries, p -> ofPart.get(p.part().ref()));
+        Outputs outputs = new Outputs(book, this::carries, p -> ofPart.get(p.part().ref()));
         for (String net : nets.keySet()) {
-            List<TracedPin> always = signals.pinsOn(net).stream().filter(p -> outputs.state(p) == OutputState.ALWAYS).toList();
-            if (!always.isEmpty()) {
-                driving.put(net, always);
+            for (TracedPin pin : signals.pinsOn(net)) {
+                OutputState state = outputs.state(pin);
+                if (state != OutputState.NONE) {
+                    states.put(pin.pin(), state);
+                }
+                if (state == OutputState.ALWAYS) {
+                    driving.computeIfAbsent(net, n -> new ArrayList<>()).add(pin);
+                }
             }
         }
         for (Step step : conduction.ways(netlist.parts(), ofPart)) {
             graph.addEdge(step.fromNet(), step.toNet(), new Way(step));
+            from.computeIfAbsent(step.fromNet(), n -> new ArrayList<>()).add(step);
+            to.computeIfAbsent(step.toNet(), n -> new ArrayList<>()).add(step);
         }
     }
 
@@ -120,21 +135,17 @@ public final class SignalNetwork {
 
     /** Whether and when a pin drives its net. */
     public OutputState output(TracedPin pin) {
-        return outputs.state(pin);
+        return states.getOrDefault(pin.pin(), OutputState.NONE);
     }
 
     /** The ways from a net through single parts; none for an id that is not known. Those of one part are together. */
     public List<Step> waysFrom(String netId) {
-        return nets.containsKey(netId) ? steps(graph.outgoingEdgesOf(netId)) : List.of();
+        return Collections.unmodifiableList(from.getOrDefault(netId, List.of()));
     }
 
     /** The ways to a net through single parts. */
     public List<Step> waysTo(String netId) {
-        return nets.containsKey(netId) ? steps(graph.incomingEdgesOf(netId)) : List.of();
-    }
-
-    private static List<Step> steps(Collection<Way> ways) {
-        return ways.stream().map(Way::step).toList();
+        return Collections.unmodifiableList(to.getOrDefault(netId, List.of()));
     }
 
     /**

@@ -47,7 +47,7 @@ class BoardTraceTest {
     record Case(Netlist board, Map<String, List<String>> rows, List<BoardChange> changes) {
     }
 
-    @Property(tries = 250)
+    @Property(tries = 200)
     void trace_onTheChangedBoard_isThatOfANetlistEditedTheSameWay(@ForAll("cases") Case c) {
         BoardState state = BoardState.of(c.board(), c.changes());
         Netlist edited = PlainEditor.edited(c.board(), c.rows(), c.changes());
