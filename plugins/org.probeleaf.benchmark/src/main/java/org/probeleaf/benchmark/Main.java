@@ -17,8 +17,8 @@ import picocli.CommandLine.Help.Ansi;
 
 /** Runs the measurement that a command line names. */
 @Command(name = "benchmark", mixinStandardHelpOptions = true,
-        description = "Measures how well sheets are read, how fast, what breaks that, how few probes find a fault, and how fast a signal is"
-            + " traced.",
+        description = "Measures how well sheets are read, how fast, what breaks that, how few probes find a fault, and how"
+            + " fast a signal is traced.",
         subcommands = {ScoreCommand.class, SpeedCommand.class, GrowthCommand.class, SetCommand.class, FuzzCommand.class,
             LetteringCommand.class, ProbesCommand.class, TraceCommand.class, AllCommand.class})
 public final class Main {
