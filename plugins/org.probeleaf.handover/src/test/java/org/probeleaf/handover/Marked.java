@@ -62,7 +62,7 @@ final class Marked {
                 List.of(note, moved),
                 List.of(reading(pin, "2.2V flat", "74LS"), reading(pin, "5.03", "5V\u00b15%"),
                         reading(pin, "3k3", "1k..2k"), reading(pin, "H", null)),
-                Boards.of(netlist, List.of()), List.of(), null, null, 1);
+                List.of(), Boards.of(netlist, List.of()), List.of(), null, null, 1);
     }
 
     private static ReadingMark reading(Anchor at, String value, String expected) {
@@ -82,7 +82,7 @@ final class Marked {
             s = state(file.pageCount());
         }
         JobState calm = new JobState(s.details().withHazards(List.of()), s.sheets(), s.sheetReading(), s.labels(),
-                s.notes(), s.readings(), s.boards(), s.log(), null, null, 1);
+                s.notes(), s.readings(), s.captures(), s.boards(), s.log(), null, null, 1);
         return Files.readAllBytes(MarkedSheet.write(calm, List.of(sheet), options(null), folder).get(0));
     }
 

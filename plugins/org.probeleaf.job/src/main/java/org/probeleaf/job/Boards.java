@@ -36,6 +36,13 @@ public record Boards(Netlist drawn, List<KeptBoardChange> kept, BoardState thisB
         return otherDrawn == drawn && others.equals(kept) ? this : of(otherDrawn, others);
     }
 
+    /** These boards with one more thing done. */
+    Boards plus(KeptBoardChange one) {
+        List<KeptBoardChange> next = new ArrayList<>(kept);
+        next.add(one);
+        return of(drawn, next);
+    }
+
     private static BoardState state(Netlist drawn, List<KeptBoardChange> kept, Board board) {
         return BoardState.of(drawn, changes(kept, board));
     }

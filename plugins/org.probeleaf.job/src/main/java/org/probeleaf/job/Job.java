@@ -9,9 +9,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.stream.Collectors;
 
 import org.probeleaf.job.LogEntry.Status;
+import org.probeleaf.job.change.AddCapture;
 import org.probeleaf.job.change.AddCorrection;
 import org.probeleaf.job.change.Change;
 import org.probeleaf.job.change.ChangeBoard;
@@ -22,12 +22,11 @@ import org.probeleaf.job.internal.JobChecker;
 import org.probeleaf.job.internal.JobFile;
 import org.probeleaf.job.internal.JobStore;
 import org.probeleaf.job.internal.Sha256;
+import org.probeleaf.job.mark.CaptureMark;
 import org.probeleaf.job.mark.KeptBoardChange;
 import org.probeleaf.job.mark.KeptCorrection;
 import org.probeleaf.job.mark.Marks;
-import org.probeleaf.drawing.SheetException;
 import org.probeleaf.recognition.Progress;
-import org.probeleaf.recognition.Recogniser;
 import org.probeleaf.recognition.correction.Correction;
 import org.probeleaf.recognition.correction.Outcome;
 import org.probeleaf.schematic.netlist.Netlist;
@@ -126,7 +125,7 @@ public final class Job implements AutoCloseable {
     private static JobState state(ChangeLog log, List<JobSheet> sheets, SheetReading reading, Boards boards,
             long revision) {
         Marks m = log.marks();
-        return new JobState(m.details(), sheets, reading, m.labels(), m.notes(), m.readings(), boards, log.entries(),
+        return new JobState(m.details(), sheets, reading, m.labels(), m.notes(), m.readings(), m.captures(), boards, log.entries(),
                 log.undoable().map(r -> r.entry().words()).orElse(null),
                 log.redoable().map(r -> r.entry().words()).orElse(null), revision);
     }
@@ -154,14 +153,52 @@ public final class Job implements AutoCloseable {
      * @throws JobException             NOT_WRITTEN, DAMAGED; the job is then as before
      */
     public void apply(Change change) throws JobException {
+        apply(change, store -> Optional.empty());
+    }
+
+    private void apply(Change change, Writing first) throws JobException {
         written(store -> {
             Marks before = log.marks();
             Marks after = change.applyTo(before);
             String words = change.words(before);
-            ChangeLog.Row row = store.commit(() -> store.addChange(change, words));
+            ChangeLog.Row row = store.commit(() -> {
+                first.write(store);
+                return store.addChange(change, words);
+            });
             log = log.plus(row, after);
             return Optional.of(words);
         });
+    }
+
+    /**
+     * Pins a capture and keeps its file unchanged.
+     *
+     * @param bytes of the file; their checksum is that of the mark
+     * @throws JobException as {@link #apply}
+     */
+    public void addCapture(CaptureMark capture, byte[] bytes) throws JobException {
+        if (!Sha256.of(bytes).equals(capture.sha256())) {
+            throw new IllegalArgumentException("the checksum is that of another file than " + capture.fileName());
+        }
+        apply(new AddCapture(capture), store -> {
+            store.addCapture(capture.sha256(), capture.fileName(), bytes);
+            return Optional.empty();
+        });
+    }
+
+    /**
+     * The bytes of a capture's file exactly as they came.
+     *
+     * @throws JobException DAMAGED where they are not there, or have changed since
+     */
+    public synchronized byte[] captureBytes(CaptureMark capture) throws JobException {
+        requireOpen();
+        try {
+            return sound(file.store().captureBytes(capture.sha256()), capture.sha256(),
+                    "capture " + capture.fileName());
+        } catch (SQLException e) {
+            throw Failures.of(file.path(), e);
+        }
     }
 
     /**
@@ -247,9 +284,7 @@ public final class Job implements AutoCloseable {
                 throw new IllegalArgumentException(outcome.text());
             }
             outcomes.add(outcome);
-            List<KeptBoardChange> next = new ArrayList<>(now.kept());
-            next.add(one);
-            now = now.with(now.drawn(), next);
+            now = now.plus(one);
         }
         apply(new ChangeBoard(done));
         return outcomes;
@@ -329,20 +364,7 @@ public final class Job implements AutoCloseable {
      * @throws JobException                               SHEET, DAMAGED
      */
     public Netlist recognise(PartBook book, Progress progress) throws JobException {
-        List<JobSheet> sheets = state.sheets();
-        List<byte[]> all = new ArrayList<>();
-        List<String> passwords = new ArrayList<>();
-        for (JobSheet sheet : sheets) {
-            all.add(sheetBytes(sheet.index()));
-            passwords.add(sheetPassword(sheet.index()));
-        }
-        String names = sheets.stream().map(JobSheet::fileName).collect(Collectors.joining(", "));
-        try {
-            return new Recogniser(book).recognise(names, Sha256.of(all), new JobPages(sheets, all, passwords),
-                    progress);
-        } catch (SheetException e) {
-            throw new JobException(JobException.Problem.SHEET, e.getMessage(), e);
-        }
+        return JobPages.recognise(this, book, progress);
     }
 
     /**
@@ -354,16 +376,19 @@ public final class Job implements AutoCloseable {
     public synchronized byte[] sheetBytes(int index) throws JobException {
         requireOpen();
         try {
-            byte[] bytes = file.store().sheetBytes(index);
             JobSheet sheet = file.store().sheets().get(index);
-            if (!Sha256.of(bytes).equals(sheet.sha256())) {
-                throw new JobException(JobException.Problem.DAMAGED, file.path() + ": its sheet " + sheet.fileName()
-                        + " is not as it was put in; go back to a copy of the job", null);
-            }
-            return bytes;
+            return sound(file.store().sheetBytes(index), sheet.sha256(), "sheet " + sheet.fileName());
         } catch (SQLException e) {
             throw Failures.of(file.path(), e);
         }
+    }
+
+    private byte[] sound(byte[] bytes, String sha256, String what) throws JobException {
+        if (bytes == null || !Sha256.of(bytes).equals(sha256)) {
+            throw new JobException(JobException.Problem.DAMAGED, file.path() + ": its " + what
+                    + " is not as it was put in; go back to a copy of the job", null);
+        }
+        return bytes;
     }
 
     /**

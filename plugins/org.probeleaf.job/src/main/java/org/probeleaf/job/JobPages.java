@@ -2,13 +2,20 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.job;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
 
 import org.probeleaf.drawing.SheetException;
 import org.probeleaf.drawing.SheetFile;
 import org.probeleaf.drawing.primitive.Drawing;
+import org.probeleaf.job.internal.Sha256;
 import org.probeleaf.recognition.PageSource;
+import org.probeleaf.recognition.Progress;
+import org.probeleaf.recognition.Recogniser;
+import org.probeleaf.schematic.netlist.Netlist;
+import org.probeleaf.schematic.partbook.PartBook;
 
 /**
  * The pages of a job's sheet files under their numbers in the job. Each thread that draws has one file open at a time.
@@ -18,6 +25,23 @@ import org.probeleaf.recognition.PageSource;
  * @param passwords of each, null where it needs none
  */
 record JobPages(List<JobSheet> sheets, List<byte[]> bytes, List<String> passwords) implements PageSource {
+
+    /** As {@link Job#recognise}. */
+    static Netlist recognise(Job job, PartBook book, Progress progress) throws JobException {
+        List<JobSheet> sheets = job.state().sheets();
+        List<byte[]> all = new ArrayList<>();
+        List<String> passwords = new ArrayList<>();
+        for (JobSheet sheet : sheets) {
+            all.add(job.sheetBytes(sheet.index()));
+            passwords.add(job.sheetPassword(sheet.index()));
+        }
+        String names = sheets.stream().map(JobSheet::fileName).collect(Collectors.joining(", "));
+        try {
+            return new Recogniser(book).recognise(names, Sha256.of(all), new JobPages(sheets, all, passwords), progress);
+        } catch (SheetException e) {
+            throw new JobException(JobException.Problem.SHEET, e.getMessage(), e);
+        }
+    }
 
     @Override
     public int size() {

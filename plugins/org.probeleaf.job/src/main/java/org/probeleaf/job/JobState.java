@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.probeleaf.job.details.JobDetails;
+import org.probeleaf.job.mark.CaptureMark;
 import org.probeleaf.job.mark.LabelMark;
 import org.probeleaf.job.mark.NoteMark;
 import org.probeleaf.job.mark.ReadingMark;
@@ -20,6 +21,7 @@ import org.probeleaf.schematic.netlist.Netlist;
  * @param labels       net labels of the technician's own, in the order they were made
  * @param notes        notes, in the order they were made
  * @param readings     readings, in the order they were made
+ * @param captures     waveforms, in the order they were pinned
  * @param boards       the boards as they are
  * @param log          every change ever made, in the order of time
  * @param undoName     what {@code undo} would undo, in words, or null where there is nothing
@@ -27,14 +29,15 @@ import org.probeleaf.schematic.netlist.Netlist;
  * @param revision     rises with each change, undo, redo and stored netlist
  */
 public record JobState(JobDetails details, List<JobSheet> sheets, SheetReading sheetReading,
-        List<LabelMark> labels, List<NoteMark> notes, List<ReadingMark> readings, Boards boards, List<LogEntry> log,
-        String undoName, String redoName, long revision) {
+        List<LabelMark> labels, List<NoteMark> notes, List<ReadingMark> readings, List<CaptureMark> captures, Boards boards,
+        List<LogEntry> log, String undoName, String redoName, long revision) {
 
     public JobState {
         sheets = List.copyOf(sheets);
         labels = List.copyOf(labels);
         notes = List.copyOf(notes);
         readings = List.copyOf(readings);
+        captures = List.copyOf(captures);
         log = List.copyOf(log);
     }
 

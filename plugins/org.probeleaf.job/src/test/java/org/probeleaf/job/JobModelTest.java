@@ -5,6 +5,7 @@ package org.probeleaf.job;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -22,6 +23,7 @@ import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.lifecycle.AfterContainer;
 import net.jqwik.api.lifecycle.BeforeContainer;
 
+import org.probeleaf.job.change.AddCapture;
 import org.probeleaf.job.change.AddCorrection;
 import org.probeleaf.job.change.AddLabel;
 import org.probeleaf.job.change.AddNote;
@@ -33,6 +35,8 @@ import org.probeleaf.job.change.EditNote;
 import org.probeleaf.job.change.KeepBoardChange;
 import org.probeleaf.job.change.MoveCard;
 import org.probeleaf.job.change.PutBack;
+import org.probeleaf.job.change.ReadCaptureAs;
+import org.probeleaf.job.change.RemoveCapture;
 import org.probeleaf.job.change.RemoveCorrection;
 import org.probeleaf.job.change.RemoveLabel;
 import org.probeleaf.job.change.RemoveNote;
@@ -40,8 +44,10 @@ import org.probeleaf.job.change.RemoveReading;
 import org.probeleaf.job.change.SetDetails;
 import org.probeleaf.job.details.JobDetails;
 import org.probeleaf.job.expectation.Expectation;
+import org.probeleaf.job.internal.Sha256;
 import org.probeleaf.job.mark.Anchor;
 import org.probeleaf.job.mark.Board;
+import org.probeleaf.job.mark.CaptureMark;
 import org.probeleaf.job.mark.KeptBoardChange;
 import org.probeleaf.job.mark.KeptCorrection;
 import org.probeleaf.job.mark.LabelMark;
@@ -70,7 +76,7 @@ class JobModelTest {
     }
 
     enum Kind {
-        LABEL, NOTE, READING, CORRECT, WITHDRAW, BOARD, PUT_BACK, EDIT, REMOVE, MOVE, DETAILS, UNDO, REDO, REOPEN
+        LABEL, NOTE, READING, CAPTURE, READ_AS, CORRECT, WITHDRAW, BOARD, PUT_BACK, EDIT, REMOVE, MOVE, DETAILS, UNDO, REDO, REOPEN
     }
 
     @BeforeContainer
@@ -108,7 +114,11 @@ class JobModelTest {
                     default -> {
                         Change change = change(step, history.get(now));
                         if (change != null) {
-                            job.apply(change);
+                            if (change instanceof AddCapture add) {
+                                job.addCapture(add.capture(), bytes(add.capture().fileName()));
+                            } else {
+                                job.apply(change);
+                            }
                             history.subList(now + 1, history.size()).clear();
                             history.add(change.applyTo(history.get(now++)));
                         }
@@ -125,7 +135,7 @@ class JobModelTest {
     private static void check(List<Marks> history, int now, JobState state) {
         assertEquals(history.get(now),
                 new Marks(state.details(), state.labels(), state.notes(), state.readings(),
-                        state.sheetReading().corrections(), state.boards().kept()));
+                        state.sheetReading().corrections(), state.captures(), state.boards().kept()));
         assertEquals(now == 0, state.undoName() == null);
         assertEquals(now == history.size() - 1, state.redoName() == null);
     }
@@ -138,6 +148,11 @@ class JobModelTest {
             case NOTE -> new AddNote(NoteMark.of(Place.parse("IC4"), SPOT, text + "\nmore", WHEN));
             case READING -> new AddReading(ReadingMark.of(Place.parse("IC4.2"), SPOT, step.pick() + "mV flat", "",
                     step.pick() % 2 == 0 ? null : Expectation.parse("74HC"), WHEN));
+            case CAPTURE -> new AddCapture(CaptureMark.of(Place.parse("IC4.3"), SPOT, text,
+                    Sha256.of(bytes(text)), bytes(text).length, "", "slow sweep", WHEN));
+            case READ_AS -> marks.captures().isEmpty() ? null : step.pick() % 2 == 0
+                    ? new ReadCaptureAs(id(marks.captures(), step), "time=1 " + text, WHEN)
+                    : new RemoveCapture(id(marks.captures(), step), WHEN);
             case CORRECT -> new AddCorrection(KeptCorrection.of(new Correction.Name(
                     Spot.of(1, new Point(step.pick(), 7)), text), WHEN));
             case WITHDRAW -> marks.corrections().isEmpty() ? null : new RemoveCorrection(
@@ -158,6 +173,10 @@ class JobModelTest {
                     : !marks.notes().isEmpty() ? new RemoveNote(id(marks.notes(), step), WHEN) : null;
             default -> throw new IllegalArgumentException(step.toString());
         };
+    }
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
     }
 
     private static BoardChange boardChange(int pick) {

@@ -66,8 +66,8 @@ public record Bench(Diagnosis diagnosis, List<Observation> readings) {
     private static JobState recognised(Job job, PartBook book) throws IOException {
         JobState s = job.state();
         Boards boards = Boards.of(job.recognise(book, Progress.NONE), s.boards().kept());
-        return new JobState(s.details(), s.sheets(), s.sheetReading(), s.labels(), s.notes(), s.readings(), boards,
-                s.log(), s.undoName(), s.redoName(), s.revision());
+        return new JobState(s.details(), s.sheets(), s.sheetReading(), s.labels(), s.notes(), s.readings(),
+                s.captures(), boards, s.log(), s.undoName(), s.redoName(), s.revision());
     }
 
     /** Nets by the technician's own names become nets by id. */

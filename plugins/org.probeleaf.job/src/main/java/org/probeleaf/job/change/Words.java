@@ -2,6 +2,7 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.job.change;
 
+import org.probeleaf.job.mark.CaptureMark;
 import org.probeleaf.job.mark.LabelMark;
 import org.probeleaf.job.mark.Mark;
 import org.probeleaf.job.mark.Marks;
@@ -28,6 +29,9 @@ final class Words {
         }
         if (mark instanceof NoteMark note) {
             return "note \u201c" + brief(note.text()) + "\u201d" + place;
+        }
+        if (mark instanceof CaptureMark capture) {
+            return "capture " + brief(capture.fileName()) + place;
         }
         return "reading " + brief(((ReadingMark) mark).typed()) + place;
     }

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Function;
 
+import org.probeleaf.job.change.AddCapture;
 import org.probeleaf.job.change.AddCorrection;
 import org.probeleaf.job.change.AddLabel;
 import org.probeleaf.job.change.AddNote;
@@ -18,6 +19,8 @@ import org.probeleaf.job.change.EditNote;
 import org.probeleaf.job.change.KeepBoardChange;
 import org.probeleaf.job.change.MoveCard;
 import org.probeleaf.job.change.PutBack;
+import org.probeleaf.job.change.ReadCaptureAs;
+import org.probeleaf.job.change.RemoveCapture;
 import org.probeleaf.job.change.RemoveCorrection;
 import org.probeleaf.job.change.RemoveLabel;
 import org.probeleaf.job.change.RemoveNote;
@@ -72,6 +75,15 @@ final class ChangeCodec {
                 b -> new PutBack(b.text("id"), b.instant("when"))));
         register(new Kind<>("keep-board-change", KeepBoardChange.class, c -> edit(c.id(), c),
                 b -> new KeepBoardChange(b.text("id"), b.instant("when"))));
+    }
+
+    static {
+        register(new Kind<>("add-capture", AddCapture.class, c -> MarkCodec.capture(c.capture()),
+                b -> new AddCapture(MarkCodec.capture(b))));
+        register(new Kind<>("remove-capture", RemoveCapture.class, c -> edit(c.id(), c),
+                b -> new RemoveCapture(b.text("id"), b.instant("when"))));
+        register(new Kind<>("read-capture-as", ReadCaptureAs.class, c -> edit(c.id(), c).with("readAs", c.readAs()),
+                b -> new ReadCaptureAs(b.text("id"), b.text("readAs"), b.instant("when"))));
     }
 
     private ChangeCodec() {

@@ -8,6 +8,7 @@ import java.util.List;
 
 import org.probeleaf.job.JobSheet;
 import org.probeleaf.job.LogEntry.Status;
+import org.probeleaf.job.mark.CaptureMark;
 import org.probeleaf.job.mark.Marks;
 
 /** Looks a job file over: its structure, its sheets against their checksums, its changes by replaying them. */
@@ -25,6 +26,7 @@ public final class JobChecker {
         step("the file's structure", () -> wrong.addAll(store.integrity()));
         step("the sheets", this::checkSheets);
         step("the changes", this::checkChanges);
+        step("the captures", this::checkCaptures);
         step("the netlist", store::netlist);
         return List.copyOf(wrong);
     }
@@ -58,6 +60,16 @@ public final class JobChecker {
                     wrong.add("sheet " + sheet.fileName() + ": its bytes are not those that were put in");
                 }
             });
+        }
+    }
+
+    private void checkCaptures() throws SQLException {
+        for (CaptureMark capture : ChangeLog.replay(store.startDetails(), store.changes()).marks().captures()) {
+            byte[] bytes = store.captureBytes(capture.sha256());
+            if (bytes == null || !Sha256.of(bytes).equals(capture.sha256())) {
+                wrong.add("capture " + capture.fileName() + (bytes == null ? ": its file is missing"
+                        : ": its bytes are not those that were put in"));
+            }
         }
     }
 

@@ -137,6 +137,26 @@ public final class JobStore implements AutoCloseable {
         return sheetColumn(index, "password", ResultSet::getString);
     }
 
+    /** Keeps a capture's file; one with the same bytes is kept once. To be called in {@link #commit}. */
+    public void addCapture(String sha256, String fileName, byte[] bytes) throws SQLException {
+        try (PreparedStatement s = connection.prepareStatement("INSERT OR IGNORE INTO capture VALUES (?,?,?)")) {
+            s.setString(1, sha256);
+            s.setString(2, fileName);
+            s.setBytes(3, bytes);
+            s.executeUpdate();
+        }
+    }
+
+    /** The bytes of a capture's file, or null where the job does not have it. */
+    public byte[] captureBytes(String sha256) throws SQLException {
+        try (PreparedStatement s = connection.prepareStatement("SELECT bytes FROM capture WHERE sha256 = ?")) {
+            s.setString(1, sha256);
+            try (ResultSet r = s.executeQuery()) {
+                return r.next() ? r.getBytes(1) : null;
+            }
+        }
+    }
+
     @FunctionalInterface
     private interface Column<T> {
         T get(ResultSet row, int column) throws SQLException;

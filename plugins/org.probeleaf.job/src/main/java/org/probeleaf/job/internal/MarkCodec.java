@@ -13,6 +13,7 @@ import org.probeleaf.job.expectation.Outcome;
 import org.probeleaf.job.expectation.Range;
 import org.probeleaf.job.expectation.Tolerance;
 import org.probeleaf.job.expectation.Verdict;
+import org.probeleaf.job.mark.CaptureMark;
 import org.probeleaf.job.mark.LabelMark;
 import org.probeleaf.job.mark.Mark;
 import org.probeleaf.job.mark.NoteMark;
@@ -68,6 +69,17 @@ final class MarkCodec {
         Expectation expectation = b.has("expectation") ? expectation(b.body("expectation")) : null;
         return new ReadingMark(b.text("id"), b.place("place"), b.whole("page"), b.point("at"), b.text("typed"),
                 quantity(b.body("value")), b.text("remark"), expectation, verdict, b.instant("when"),
+                b.offset("card"));
+    }
+
+    static Body capture(CaptureMark m) {
+        return mark(m).with("fileName", m.fileName()).with("sha256", m.sha256()).with("size", m.size())
+                .with("readAs", m.readAs()).with("note", m.note());
+    }
+
+    static CaptureMark capture(Body b) {
+        return new CaptureMark(b.text("id"), b.place("place"), b.whole("page"), b.point("at"), b.text("fileName"),
+                b.text("sha256"), (long) b.number("size"), b.text("readAs"), b.text("note"), b.instant("when"),
                 b.offset("card"));
     }
 

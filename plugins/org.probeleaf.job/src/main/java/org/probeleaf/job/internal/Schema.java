@@ -15,6 +15,7 @@ import java.util.List;
  * <ol>
  * <li>head, sheets and changes
  * <li>the recognised netlist kept with the job
+ * <li>files of captures
  * </ol>
  */
 final class Schema {
@@ -29,7 +30,9 @@ final class Schema {
                             + " status TEXT NOT NULL CHECK (status IN ('done', 'undone', 'abandoned')))",
                     "PRAGMA application_id = " + Database.APPLICATION_ID),
             List.of("CREATE TABLE netlist (number INTEGER PRIMARY KEY NOT NULL CHECK (number = 1),"
-                    + " made TEXT NOT NULL, document BLOB NOT NULL)"));
+                    + " made TEXT NOT NULL, document BLOB NOT NULL)"),
+            List.of("CREATE TABLE capture (sha256 TEXT PRIMARY KEY NOT NULL, file_name TEXT NOT NULL,"
+                    + " bytes BLOB NOT NULL)"));
 
     /** The version that this program writes. */
     static final int VERSION = STEPS.size();

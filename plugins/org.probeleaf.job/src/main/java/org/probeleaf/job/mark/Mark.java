@@ -8,7 +8,7 @@ import org.probeleaf.schematic.geometry.Point;
 import org.probeleaf.schematic.place.Place;
 
 /** Something that a person pinned to a sheet. */
-public sealed interface Mark permits LabelMark, NoteMark, ReadingMark {
+public sealed interface Mark permits LabelMark, NoteMark, ReadingMark, CaptureMark {
 
     /** Unique in its job. */
     String id();

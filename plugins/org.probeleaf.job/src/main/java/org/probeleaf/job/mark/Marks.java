@@ -18,52 +18,59 @@ import org.probeleaf.job.details.JobDetails;
  * @param notes       notes
  * @param readings    readings
  * @param corrections corrections of the reading of the sheets
+ * @param captures    waveforms
  * @param board       what was done to boards, also what has been put back since
  */
 public record Marks(JobDetails details, List<LabelMark> labels, List<NoteMark> notes, List<ReadingMark> readings,
-        List<KeptCorrection> corrections, List<KeptBoardChange> board) {
+        List<KeptCorrection> corrections, List<CaptureMark> captures, List<KeptBoardChange> board) {
 
     public Marks {
         labels = List.copyOf(labels);
         notes = List.copyOf(notes);
         readings = List.copyOf(readings);
         corrections = List.copyOf(corrections);
+        captures = List.copyOf(captures);
         board = List.copyOf(board);
     }
 
     /** No marks under the given head. */
     public static Marks of(JobDetails details) {
-        return new Marks(details, List.of(), List.of(), List.of(), List.of(), List.of());
+        return new Marks(details, List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     /** The same marks with the head replaced. */
     public Marks withDetails(JobDetails other) {
-        return new Marks(other, labels, notes, readings, corrections, board);
+        return new Marks(other, labels, notes, readings, corrections, captures, board);
     }
 
     /** The same marks with the labels replaced. */
     public Marks withLabels(List<LabelMark> other) {
-        return new Marks(details, other, notes, readings, corrections, board);
+        return new Marks(details, other, notes, readings, corrections, captures, board);
     }
 
     /** The same marks with the notes replaced. */
     public Marks withNotes(List<NoteMark> other) {
-        return new Marks(details, labels, other, readings, corrections, board);
+        return new Marks(details, labels, other, readings, corrections, captures, board);
     }
 
     /** The same marks with the readings replaced. */
     public Marks withReadings(List<ReadingMark> other) {
-        return new Marks(details, labels, notes, other, corrections, board);
+        return new Marks(details, labels, notes, other, corrections, captures, board);
     }
 
     /** The same marks with the corrections replaced. */
     public Marks withCorrections(List<KeptCorrection> other) {
-        return new Marks(details, labels, notes, readings, other, board);
+        return new Marks(details, labels, notes, readings, other, captures, board);
+    }
+
+    /** The same marks with the captures replaced. */
+    public Marks withCaptures(List<CaptureMark> other) {
+        return new Marks(details, labels, notes, readings, corrections, other, board);
     }
 
     /** The same marks with what was done to boards replaced. */
     public Marks withBoard(List<KeptBoardChange> other) {
-        return new Marks(details, labels, notes, readings, corrections, other);
+        return new Marks(details, labels, notes, readings, corrections, captures, other);
     }
 
     /**
@@ -87,12 +94,13 @@ public record Marks(JobDetails details, List<LabelMark> labels, List<NoteMark> n
     public Marks withCardMoved(String id, Offset card) {
         return new Marks(details, labels.stream().map(m -> m.id().equals(id) ? m.withCard(card) : m).toList(),
                 notes.stream().map(m -> m.id().equals(id) ? m.withCard(card) : m).toList(),
-                readings.stream().map(m -> m.id().equals(id) ? m.withCard(card) : m).toList(), corrections, board);
+                readings.stream().map(m -> m.id().equals(id) ? m.withCard(card) : m).toList(), corrections,
+                captures.stream().map(m -> m.id().equals(id) ? m.withCard(card) : m).toList(), board);
     }
 
     /** The mark of whatever kind with the given id. */
     public Optional<Mark> find(String id) {
-        return Stream.of(labels, notes, readings).<Mark>flatMap(List::stream).filter(m -> m.id().equals(id))
+        return Stream.of(labels, notes, readings, captures).<Mark>flatMap(List::stream).filter(m -> m.id().equals(id))
                 .findFirst();
     }
 

@@ -87,7 +87,7 @@ final class SessionOpener {
     /** The state with another netlist; for a job that cannot be written. */
     static JobState with(JobState s, Netlist netlist) {
         SheetReading reading = SheetReading.of(netlist, s.sheetReading().corrections());
-        return new JobState(s.details(), s.sheets(), reading, s.labels(), s.notes(), s.readings(),
+        return new JobState(s.details(), s.sheets(), reading, s.labels(), s.notes(), s.readings(), s.captures(),
                 Boards.of(reading.netlist(), s.boards().kept()), s.log(), s.undoName(), s.redoName(), s.revision());
     }
 
