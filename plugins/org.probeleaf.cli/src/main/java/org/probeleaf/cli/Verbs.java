@@ -9,6 +9,7 @@ import java.util.function.Function;
 import org.probeleaf.cli.io.Console;
 import org.probeleaf.cli.io.Problem;
 import org.probeleaf.cli.verb.BoardsCommand;
+import org.probeleaf.cli.verb.CaptureCommand;
 import org.probeleaf.cli.verb.ChangeCommand;
 import org.probeleaf.cli.verb.CorrectCommand;
 import org.probeleaf.cli.verb.DemoCommand;
@@ -46,6 +47,7 @@ final class Verbs {
         add("label", "Overlay a net label on a job's sheets.", LabelCommand::new);
         add("note", "Pin a note to a place.", NoteCommand::new);
         add("reading", "Pin a reading to a place.", ReadingCommand::new);
+        add("capture", "Pin a captured waveform to a place.", CaptureCommand::new);
         add("correct", "Correct what was read from a job's sheets.", CorrectCommand::new);
         add("change", "Note what was done to the board.", ChangeCommand::new);
         add("putback", "List what is to be put back, or note that it was.", PutBackCommand::new);

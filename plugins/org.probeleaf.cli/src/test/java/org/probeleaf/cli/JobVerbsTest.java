@@ -84,6 +84,22 @@ class JobVerbsTest {
     }
 
     @Test
+    void capture_isKeptByteForByteAndShown() throws IOException {
+        Path file = Files.writeString(folder.resolve("strobe.csv"), "t,v\n0,0.2\n1e-6,3.4\n");
+        assertTrue(Shell.run("capture", job, "IC5.8", file, "--note", "while it reads").done().out()
+                .contains("Pinned strobe.csv to IC5.8 on sheet 1."));
+        Map<?, ?> capture = first(Shell.run("job", "show", job, "--json", "-").done().json(), "captures");
+        assertEquals("strobe.csv", capture.get("file"));
+        assertEquals("while it reads", capture.get("note"));
+        assertEquals((int) Files.size(file), capture.get("size"));
+        assertTrue(Shell.run("job", "show", job).done().out().contains("strobe.csv  while it reads"));
+        assertTrue(Shell.run("job", "check", job).done().out().contains("sound"));
+        Shell.run("capture", job, "IC5.8", folder.resolve("none.csv")).failed(3, "none.csv", "no such file");
+        Shell.run("capture", job, "IC5.8", folder).failed(3, "is a folder");
+        Shell.run("capture", job, "IC5.88", file).failed(2, "IC5");
+    }
+
+    @Test
     void label_ofTheTechnician_namesTheNetInATrace() throws IOException {
         Shell.run("label", job, "IC1.21", "read strobe").done();
         Map<String, Object> answer = Shell.run("trace", job, "--from", "net:read strobe", "--json", "-").done().json();

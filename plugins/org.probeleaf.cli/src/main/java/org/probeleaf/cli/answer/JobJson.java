@@ -12,6 +12,7 @@ import org.probeleaf.job.JobSheet;
 import org.probeleaf.job.JobState;
 import org.probeleaf.job.LogEntry;
 import org.probeleaf.job.details.Hazard;
+import org.probeleaf.job.mark.CaptureMark;
 import org.probeleaf.job.mark.LabelMark;
 import org.probeleaf.job.mark.Mark;
 import org.probeleaf.job.mark.NoteMark;
@@ -77,6 +78,21 @@ public final class JobJson {
         for (ReadingMark reading : state.readings()) {
             start(out, reading);
             reading(out, reading);
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        captures(out, state);
+    }
+
+    private static void captures(JsonGenerator out, JobState state) throws IOException {
+        out.writeArrayFieldStart("captures");
+        for (CaptureMark capture : state.captures()) {
+            start(out, capture);
+            out.writeStringField("file", capture.fileName());
+            out.writeStringField("sha256", capture.sha256());
+            out.writeNumberField("size", capture.size());
+            out.writeStringField("read_as", capture.readAs());
+            out.writeStringField("note", capture.note());
             out.writeEndObject();
         }
         out.writeEndArray();

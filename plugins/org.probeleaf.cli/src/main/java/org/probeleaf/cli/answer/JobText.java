@@ -50,6 +50,8 @@ public final class JobText {
         marks(out, "Labels", state.labels(), l -> at(l) + "  " + l.text());
         marks(out, "Notes", state.notes(), n -> at(n) + "  " + n.text().replaceAll("\\s*\\R\\s*", " / "));
         marks(out, "Readings", state.readings(), JobText::reading);
+        marks(out, "Captures", state.captures(), c -> at(c) + "  " + c.fileName()
+                + (c.note().isEmpty() ? "" : "  " + c.note()));
         marks(out, "Corrections", CorrectionText.lines(state), l -> l);
         marks(out, "On the board", state.boards().standing(), BoardText::line);
         if (!state.boards().open().isEmpty()) {

@@ -7,12 +7,13 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /** The checksum that a netlist names its file by. */
-final class Hash {
+public final class Hash {
 
     private Hash() {
     }
 
-    static String sha256(byte[] bytes) {
+    /** The SHA-256 of bytes, lower-case hexadecimal. */
+    public static String sha256(byte[] bytes) {
         try {
             return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (NoSuchAlgorithmException e) {

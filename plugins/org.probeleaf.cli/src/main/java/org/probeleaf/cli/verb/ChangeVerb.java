@@ -35,7 +35,12 @@ abstract class ChangeVerb extends Verb {
      *
      * @throws IllegalArgumentException with one sentence for a person where what was typed makes none
      */
-    abstract Change change(Place place, Anchor anchor);
+    abstract Change change(Place place, Anchor anchor) throws IOException;
+
+    /** Puts it into the job. */
+    void keep(Job job, Change change) throws IOException {
+        job.apply(change);
+    }
 
     /** Says that it is done. */
     abstract void done(Change change);
@@ -47,7 +52,7 @@ abstract class ChangeVerb extends Verb {
         try (Job job = Job.open(file)) {
             try {
                 change = change(place, JobFiles.anchor(job, place, file, console()));
-                job.apply(change);
+                keep(job, change);
             } catch (IllegalArgumentException e) {
                 throw Problem.usage(e.getMessage());
             }

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.cli.verb;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+
+import org.probeleaf.cli.io.Console;
+import org.probeleaf.cli.io.Hash;
+import org.probeleaf.cli.io.Problem;
+import org.probeleaf.job.Job;
+import org.probeleaf.job.change.AddCapture;
+import org.probeleaf.job.change.Change;
+import org.probeleaf.job.mark.Anchor;
+import org.probeleaf.job.mark.CaptureMark;
+import org.probeleaf.schematic.place.Place;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code capture}: pins a waveform. */
+@Command(name = "capture", description = "Pin a captured waveform to a place on a job's sheets. The job keeps its file"
+        + " unchanged.")
+public final class CaptureCommand extends ChangeVerb {
+
+    /** A capture larger than this is no help in a job file that is to be sent. */
+    private static final long LARGEST = 512L << 20;
+
+    @Parameters(index = "2", paramLabel = "CAPTURE", description = "The file: delimited text, VCD or WAV.")
+    private Path capture;
+
+    @Option(names = "--note", paramLabel = "T", defaultValue = "", description = "A remark on the capture.")
+    private String note;
+
+    private byte[] bytes;
+
+    public CaptureCommand(Console console) {
+        super(console);
+    }
+
+    @Override
+    Change change(Place place, Anchor anchor) throws IOException {
+        if (!Files.isRegularFile(capture)) {
+            throw Problem.input(capture + (Files.isDirectory(capture) ? ": is a folder; name a file in it"
+                    : ": there is no such file; check the name"), null);
+        }
+        if (Files.size(capture) > LARGEST) {
+            throw Problem.input(capture + ": is larger than " + (LARGEST >> 20)
+                    + " MB; cut out the part that matters and pin that", null);
+        }
+        bytes = Files.readAllBytes(capture);
+        return new AddCapture(CaptureMark.of(place, anchor, capture.getFileName().toString(), Hash.sha256(bytes),
+                bytes.length, "", note, Instant.now()));
+    }
+
+    @Override
+    void keep(Job job, Change change) throws IOException {
+        job.addCapture(((AddCapture) change).capture(), bytes);
+    }
+
+    @Override
+    void done(Change change) {
+        CaptureMark mark = ((AddCapture) change).capture();
+        say("Pinned " + mark.fileName() + " to " + mark.place().text() + " on sheet " + mark.page() + ".");
+    }
+}
