@@ -3,6 +3,7 @@
 package org.probeleaf.trace.follow;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -17,6 +18,7 @@ import org.probeleaf.trace.TracedPin;
 /** The ways through parts that are not chips, by the class of their designator and the names of their pins. */
 final class PassiveWays {
 
+    private static final Set<PartClass> OPEN = EnumSet.of(PartClass.AMBIGUOUS, PartClass.UNKNOWN, PartClass.TRANSFORMER);
     private static final Set<String> ANODE = Set.of("A", "ANODE", "+");
     private static final Set<String> CATHODE = Set.of("K", "C", "CATHODE", "KA", "-");
     private static final int PAIR = 2;
@@ -49,18 +51,23 @@ final class PassiveWays {
         return all.ways;
     }
 
-    /** What a part is for tracing where its letters leave it open. */
+    /**
+     * What a part is for tracing where its letters leave it open: the names of its pins tell, else its value; a part with
+     * two pins then conducts as a part of any kind. (T is a transformer to some and a transistor to others.)
+     */
     static PartClass settled(Part part, PartClass kind) {
-        if (kind != PartClass.AMBIGUOUS) {
+        if (!OPEN.contains(kind)) {
             return kind;
         }
-        String value = part.value() == null ? "" : part.value().toUpperCase(Locale.ROOT);
-        if (value.endsWith("HZ")) {
-            return PartClass.CRYSTAL;
+        if (TransistorPins.of(part).isPresent()) {
+            return PartClass.TRANSISTOR;
         }
-        return TransistorPins.of(part).isPresent() ? PartClass.TRANSISTOR
-                : part.pins().stream().anyMatch(p -> is(p, ANODE)) && part.pins().stream().anyMatch(p -> is(p, CATHODE))
-                ? PartClass.DIODE : kind;
+        if (part.pins().stream().anyMatch(p -> is(p, ANODE)) && part.pins().stream().anyMatch(p -> is(p, CATHODE))) {
+            return PartClass.DIODE;
+        }
+        boolean hertz = part.value() != null && part.value().strip().toUpperCase(Locale.ROOT).endsWith("HZ");
+        return kind != PartClass.TRANSFORMER && hertz ? PartClass.CRYSTAL
+                : kind == PartClass.UNKNOWN && part.pins().size() == PAIR ? PartClass.AMBIGUOUS : kind;
     }
 
     private static boolean is(Pin pin, Set<String> names) {

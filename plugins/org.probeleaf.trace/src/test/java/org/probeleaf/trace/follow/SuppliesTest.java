@@ -28,9 +28,11 @@ class SuppliesTest {
         assertEquals(kind, supplies.kind(net(name), List.of()));
     }
 
-    /** A power symbol tells a supply whatever it is called. */
+    /** A power symbol tells a supply where its text is that of one; some sheets name signals with such symbols. */
     @ParameterizedTest
-    @CsvSource({"VBAT, SUPPLY", "AGND, GROUND", "EARTH, GROUND", "VBATT_SW, SUPPLY"})
+    @CsvSource({"VBAT, SUPPLY", "AGND, GROUND", "EARTH, GROUND", "VBATT_SW, SUPPLY", "SHLD_GND, GROUND", "0, GROUND",
+        "VMot, SUPPLY", "5V_USB, SUPPLY", "+12V, SUPPLY", "SD_PWR, SUPPLY", "SWCLK, SIGNAL", "USB_D+, SIGNAL",
+        "/RESET, SIGNAL"})
     void kind_byPowerSymbol(String symbol, NetKind kind) {
         Net net = net(null, new NetLabel(symbol, 1, new Point(0, 0), LabelKind.POWER));
         assertEquals(kind, supplies.kind(net, List.of()));
@@ -43,6 +45,13 @@ class SuppliesTest {
         SignalNetwork network = SignalNetwork.of(Boards.of("IC1 74LS00 14=N1 7=N2 1=N3 3=N4",
                 "IC2 HM6116 24=N4", "IC3 XC9536 1:VCC=N5 2:GND=N6"), PartBook.standard());
         assertEquals(kind, network.kind(id));
+    }
+
+    /** A capacitor on a net with a power symbol tells a supply, unless an output drives it. */
+    @ParameterizedTest
+    @CsvSource({"'C1 10u 1=+X 2=GND', SUPPLY", "'R1 10k 1=+X 2=GND', SIGNAL", "'IC1 74LS04 2=+X | C1 1n 1=+X 2=GND', SIGNAL"})
+    void kind_powerSymbolOfNoSupply_byWhatHangsOnIt(String parts, NetKind kind) {
+        assertEquals(kind, SignalNetwork.of(Boards.of(parts.split(" \\| ")), PartBook.standard()).kind("+X"));
     }
 
     @Test
