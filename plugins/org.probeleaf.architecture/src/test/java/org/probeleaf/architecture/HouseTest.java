@@ -28,20 +28,22 @@ import com.tngtech.archunit.library.dependencies.SliceIdentifier;
 class HouseTest {
 
     /** For each bundle the bundles of ours that it may lean on. */
-    private static final Map<String, Set<String>> ARROWS = new TreeMap<>(Map.of(
-            "schematic", Set.of(),
-            "drawing", Set.of("schematic"),
-            "recognition", Set.of("schematic", "drawing"),
-            "trace", Set.of("schematic"),
-            "diagnosis", Set.of("schematic", "trace"),
-            "job", Set.of("schematic", "drawing", "recognition", "trace", "diagnosis"),
-            "handover", Set.of("schematic", "drawing", "recognition", "trace", "diagnosis", "job"),
-            "cli", Set.of("schematic", "drawing", "recognition", "trace", "diagnosis", "job", "handover"),
-            "workbench", Set.of("schematic", "drawing", "recognition", "trace", "diagnosis", "job", "handover")));
+    private static final Map<String, Set<String>> ARROWS = new TreeMap<>(Map.ofEntries(
+            Map.entry("schematic", Set.of()),
+            Map.entry("drawing", Set.of("schematic")),
+            Map.entry("recognition", Set.of("schematic", "drawing")),
+            Map.entry("trace", Set.of("schematic")),
+            Map.entry("waveform", Set.of("schematic")),
+            Map.entry("diagnosis", Set.of("schematic", "trace")),
+            Map.entry("job", Set.of("schematic", "drawing", "recognition", "trace", "diagnosis")),
+            Map.entry("handover", Set.of("schematic", "drawing", "recognition", "trace", "diagnosis", "job")),
+            Map.entry("cli", Set.of("schematic", "drawing", "recognition", "trace", "waveform", "diagnosis", "job",
+                    "handover")),
+            Map.entry("workbench", Set.of("schematic", "drawing", "recognition", "trace", "diagnosis", "job", "handover"))));
 
     private static final String[] CORE = {"org.probeleaf.schematic..", "org.probeleaf.drawing..",
-        "org.probeleaf.recognition..", "org.probeleaf.trace..", "org.probeleaf.diagnosis..", "org.probeleaf.job..",
-        "org.probeleaf.handover.."};
+        "org.probeleaf.recognition..", "org.probeleaf.trace..", "org.probeleaf.waveform..", "org.probeleaf.diagnosis..",
+        "org.probeleaf.job..", "org.probeleaf.handover.."};
 
     @ArchTest
     static void everyBundle_leansOnlyOnThoseItMay(JavaClasses house) {
@@ -96,7 +98,8 @@ class HouseTest {
     @ArchTest
     static final ArchRule ONLY_DRAWING_AND_HANDOVER_PAINT = noClasses()
             .that().resideInAnyPackage("org.probeleaf.schematic..", "org.probeleaf.recognition..",
-                    "org.probeleaf.trace..", "org.probeleaf.diagnosis..", "org.probeleaf.job..", "org.probeleaf.cli..")
+                    "org.probeleaf.trace..", "org.probeleaf.waveform..", "org.probeleaf.diagnosis..", "org.probeleaf.job..",
+                    "org.probeleaf.cli..")
             .should().dependOnClassesThat().resideInAnyPackage("java.awt..", "javax.imageio..");
 
     @ArchTest
