@@ -3,6 +3,7 @@
 package org.probeleaf.benchmark.probes;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -57,26 +58,28 @@ record GateNetwork(int inputs, List<Gate> gates) {
      */
     static GateNetwork made(int inputs, int gates, long seed) {
         Random random = new Random(seed);
-        List<Gate> all = new ArrayList<>();
-        List<Integer> unused = new ArrayList<>();
-        for (int i = 0; i < inputs; i++) {
-            unused.add(i);
-        }
+        List<GateKind> kinds = new ArrayList<>();
         for (int g = 0; g < gates; g++) {
-            GateKind kind = GateKind.values()[random.nextInt(GateKind.values().length)];
-            int[] in = new int[kind.in().size()];
-            int signals = inputs + g;
-            for (int i = 0; i < in.length; i++) {
-                boolean fresh = !unused.isEmpty() && random.nextInt(10) < 7;
-                int window = Math.max(8, signals / 3);
-                in[i] = fresh ? unused.get(random.nextInt(Math.min(unused.size(), 12)))
-                        : Math.max(0, signals - 1 - random.nextInt(Math.min(window, signals)));
-                unused.remove((Integer) in[i]);
-            }
-            all.add(new Gate(kind, in));
-            unused.add(signals);
+            kinds.add(GateKind.values()[random.nextInt(GateKind.values().length)]);
         }
-        return new GateNetwork(inputs, all);
+        return made(inputs, kinds, random);
+    }
+
+    /** A made network with a given number of exclusive ORs among its gates. */
+    static GateNetwork made(int inputs, int gates, int exors, long seed) {
+        Random random = new Random(seed);
+        List<GateKind> kinds = new ArrayList<>(Collections.nCopies(exors, GateKind.XOR2));
+        while (kinds.size() < gates) {
+            kinds.add(GateKind.values()[random.nextInt(GateKind.XOR2.ordinal())]);
+        }
+        Collections.shuffle(kinds, random);
+        return made(inputs, kinds, random);
+    }
+
+    private static GateNetwork made(int inputs, List<GateKind> kinds, Random random) {
+        NetworkMaker maker = new NetworkMaker(inputs, random);
+        kinds.forEach(maker::add);
+        return new GateNetwork(inputs, maker.gates());
     }
 
     int signals() {

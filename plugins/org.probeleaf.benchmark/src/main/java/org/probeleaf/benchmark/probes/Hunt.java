@@ -31,10 +31,11 @@ import org.probeleaf.schematic.place.Place;
  * @param backward probes that going back from the failing output needs
  * @param found    whether the true part is the suspect, or one of those that cannot be told apart
  * @param settled  whether the faults that agree with all that was seen give one pattern of levels, or are all of one part
- * @param seconds  the longest time for one answer
+ * @param mean     time for one answer on the average, in seconds
+ * @param longest  the longest time for one answer, in seconds
  */
 record Hunt(int gates, int classes, int probes, int backward, boolean found, boolean settled,
-        double seconds) {
+        double mean, double longest) {
 
     private static final int MOST_TRIES = 500;
 
@@ -69,16 +70,21 @@ record Hunt(int gates, int classes, int probes, int backward, boolean found, boo
         Diagnosis diagnosis = sound.given(held).with(seen);
         Set<Integer> looked = new TreeSet<>(network.outputs());
         double longest = 0;
+        double total = 0;
+        int answers = 0;
         while (true) {
             long start = System.nanoTime();
             Finding finding = diagnosis.finding();
-            longest = Math.max(longest, (System.nanoTime() - start) / 1e9);
+            double took = (System.nanoTime() - start) / 1e9;
+            longest = Math.max(longest, took);
+            total += took;
+            answers++;
             if (finding.next() == null) {
                 boolean found = finding.suspects().stream().anyMatch(s -> s.ref().equals(GateNetwork.ref(fault.gate())));
                 return new Hunt(network.gates().size(), patterns(network, given, is, network.outputs()).size(),
                         looked.size() - network.outputs().size(),
                         backward(network, is, network.levels(given, null)), found,
-                        settled(network, given, is, looked), longest);
+                        settled(network, given, is, looked), total / answers, longest);
             }
             String net = finding.next().net().id();
             looked.add(signal(network, net));

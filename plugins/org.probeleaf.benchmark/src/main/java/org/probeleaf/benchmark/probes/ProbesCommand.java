@@ -45,8 +45,8 @@ public final class ProbesCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter print = spec.commandLine().getOut();
-        print.printf("%6s %7s %8s %8s %7s %9s %7s %8s %8s%n", "gates", "faults", "classes", "log2", "probes", "backward",
-                "found", "settled", "longest");
+        print.printf("%6s %7s %8s %8s %7s %9s %7s %8s %7s %8s%n", "gates", "faults", "classes", "log2", "probes", "backward",
+                "found", "settled", "mean", "longest");
         List<Hunt> all = new ArrayList<>();
         for (int gates : sizes) {
             List<Hunt> hunts = hunts(gates, faults / sizes.size());
@@ -71,7 +71,7 @@ public final class ProbesCommand implements Callable<Integer> {
         List<Hunt> hunts = new ArrayList<>();
         Random random = new Random(seed * 1000 + gates);
         while (hunts.size() < count) {
-            GateNetwork network = GateNetwork.made(Math.max(6, gates / 6), gates, random.nextLong());
+            GateNetwork network = GateNetwork.made(Math.max(8, gates / 4), gates, random.nextLong());
             Diagnosis sound = Diagnosis.of(network.board(), PartBook.standard(), Priors.standard());
             for (int i = 0; i < 5 && hunts.size() < count; i++) {
                 Hunt hunt = Hunt.of(network, sound, random);
@@ -84,11 +84,12 @@ public final class ProbesCommand implements Callable<Integer> {
     }
 
     private static void row(PrintWriter print, String name, List<Hunt> hunts) {
-        print.printf(Locale.ROOT, "%6s %7d %8.1f %8.2f %7.2f %9.2f %6.1f%% %7.1f%% %6.0f ms%n", name, hunts.size(),
+        print.printf(Locale.ROOT, "%6s %7d %8.1f %8.2f %7.2f %9.2f %6.1f%% %7.1f%% %4.0f ms %5.0f ms%n", name, hunts.size(),
                 mean(hunts, h -> h.classes()), mean(hunts, h -> Math.log(h.classes()) / Math.log(2)),
                 mean(hunts, h -> h.probes()), mean(hunts, h -> h.backward()),
                 100 * mean(hunts, h -> h.found() ? 1 : 0),
-                100 * mean(hunts, h -> h.settled() ? 1 : 0), 1000 * hunts.stream().mapToDouble(Hunt::seconds).max().orElse(0));
+                100 * mean(hunts, h -> h.settled() ? 1 : 0), 1000 * mean(hunts, Hunt::mean),
+                1000 * hunts.stream().mapToDouble(Hunt::longest).max().orElse(0));
     }
 
     private static double mean(List<Hunt> hunts, java.util.function.ToDoubleFunction<Hunt> what) {

@@ -17,4 +17,13 @@ public interface ConflictSource {
      *         components alone
      */
     Optional<BitSet> conflict(BitSet suspected);
+
+    /**
+     * A conflict without what it does not need, where that can be had; costs more than finding it.
+     *
+     * @param conflict as {@link #conflict} gave it for the same suspected components
+     */
+    default BitSet lessened(BitSet conflict, BitSet suspected) {
+        return conflict;
+    }
 }

@@ -51,16 +51,16 @@ public final class Diagnoser {
         this.bounds = bounds;
     }
 
-    private record Open(BitSet set, int size, double weight) {
+    private record Open(BitSet set, int size, double weight, int number) {
     }
 
     /** Looks for diagnoses; none where nothing is wrong. */
     public Diagnoser run() {
         PriorityQueue<Open> queue = new PriorityQueue<>(Comparator.comparingInt(Open::size)
                 .thenComparing(Comparator.comparingDouble(Open::weight).reversed())
-                .thenComparing(o -> o.set().toString()));
+                .thenComparingInt(Open::number));
         Set<BitSet> known = new HashSet<>();
-        queue.add(new Open(new BitSet(), 0, 1));
+        queue.add(new Open(new BitSet(), 0, 1, 0));
         long start = System.nanoTime();
         int asked = 0;
         while (!queue.isEmpty()) {
@@ -78,6 +78,9 @@ public final class Diagnoser {
             if (conflict.isEmpty()) {
                 asked++;
                 conflict = source.conflict(open.set());
+                // Small conflicts keep the search narrow, but not at any price.
+                boolean early = open.size() == 0 || System.nanoTime() - start < bounds.nanos() / 2;
+                conflict = early ? conflict.map(c -> source.lessened(c, open.set())) : conflict;
                 conflict.ifPresent(conflicts::add);
             }
             if (conflict.isEmpty()) {
@@ -106,7 +109,7 @@ public final class Diagnoser {
             BitSet more = (BitSet) open.set().clone();
             more.set(c);
             if (known.add(more)) {
-                queue.add(new Open(more, open.size() + 1, open.weight() * weight.applyAsDouble(c)));
+                queue.add(new Open(more, open.size() + 1, open.weight() * weight.applyAsDouble(c), known.size()));
             }
         }
     }

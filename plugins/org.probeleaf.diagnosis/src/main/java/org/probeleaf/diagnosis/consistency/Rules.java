@@ -83,7 +83,7 @@ public final class Rules {
 
     /** out is 1 where an odd number of inputs is; with {@code inverted}, where an even number is. */
     public static Rule parity(int[] in, int out, boolean inverted) {
-        return new ParityRule(in.clone(), out, inverted);
+        return new ParityRule(in.clone(), out, IntStream.concat(Arrays.stream(in), IntStream.of(out)).toArray(), inverted);
     }
 
     public static Rule xor(int out, int... in) {
@@ -163,16 +163,15 @@ public final class Rules {
         }
     }
 
-    private record ParityRule(int[] in, int out, boolean inverted) implements Rule {
+    private record ParityRule(int[] in, int out, int[] all, boolean inverted) implements Rule {
 
         @Override
         public int[] variables() {
-            return IntStream.concat(Arrays.stream(in), IntStream.of(out)).toArray();
+            return all;
         }
 
         @Override
         public void apply(Values values) {
-            int[] all = variables();
             int open = -1;
             int sum = inverted ? 1 : 0;
             for (int v : all) {
@@ -191,7 +190,14 @@ public final class Rules {
 
         @Override
         public int undecided(Values values) {
-            return values.known(out) ? Arrays.stream(in).filter(i -> !values.known(i)).findFirst().orElse(-1) : -1;
+            if (values.known(out)) {
+                for (int i : in) {
+                    if (!values.known(i)) {
+                        return i;
+                    }
+                }
+            }
+            return -1;
         }
     }
 }

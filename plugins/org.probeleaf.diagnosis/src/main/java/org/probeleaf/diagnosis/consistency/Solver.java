@@ -26,7 +26,10 @@ public final class Solver implements ConflictSource {
     private final List<Integer> trail = new ArrayList<>();
     private final Deque<Integer> queue = new ArrayDeque<>();
     private final boolean[] waiting;
-    private BitSet suspected = new BitSet();
+    /** Rules that a suspected component need not keep. */
+    private final boolean[] idle;
+    private final SystemModel.Guarded[] rules;
+    private final int[][] rulesOf;
     private BitSet clash;
     private SystemModel.Guarded applying;
     private int trials;
@@ -45,6 +48,12 @@ public final class Solver implements ConflictSource {
         this.value = new int[model.variables().size()];
         this.support = new BitSet[value.length];
         this.waiting = new boolean[model.rules().size()];
+        this.idle = new boolean[waiting.length];
+        this.rules = model.rules().toArray(SystemModel.Guarded[]::new);
+        this.rulesOf = new int[value.length][];
+        for (int v = 0; v < value.length; v++) {
+            rulesOf[v] = model.rulesOf(v).stream().mapToInt(Integer::intValue).toArray();
+        }
     }
 
     private final Values view = new Values() {
@@ -83,8 +92,7 @@ public final class Solver implements ConflictSource {
 
     @Override
     public Optional<BitSet> conflict(BitSet suspects) {
-        Optional<BitSet> found = refutation(suspects);
-        return found.map(c -> lessened(c, suspects));
+        return refutation(suspects);
     }
 
     /** The values that follow with the suspected components doing anything; empty where they cannot all be. */
@@ -98,8 +106,8 @@ public final class Solver implements ConflictSource {
         return Optional.empty();
     }
 
-    /** Leaves out of a conflict what it does not need; what stays is a least one. */
-    private BitSet lessened(BitSet conflict, BitSet suspects) {
+    @Override
+    public BitSet lessened(BitSet conflict, BitSet suspects) {
         BitSet least = conflict;
         BitSet rest = new BitSet();
         rest.set(0, model.components().size());
@@ -125,7 +133,9 @@ public final class Solver implements ConflictSource {
     }
 
     private void begin(BitSet suspects) {
-        suspected = suspects;
+        for (int r = 0; r < rules.length; r++) {
+            idle[r] = suspects.intersects(rules[r].components());
+        }
         clash = null;
         trail.forEach(v -> support[v] = null);
         trail.clear();
@@ -172,12 +182,10 @@ public final class Solver implements ConflictSource {
     }
 
     private int undecided() {
-        for (SystemModel.Guarded rule : model.rules()) {
-            if (!suspected.intersects(rule.components())) {
-                int open = rule.rule().undecided(view);
-                if (open >= 0) {
-                    return open;
-                }
+        for (int r = 0; r < rules.length; r++) {
+            int open = idle[r] ? -1 : rules[r].rule().undecided(view);
+            if (open >= 0) {
+                return open;
             }
         }
         return -1;
@@ -194,8 +202,8 @@ public final class Solver implements ConflictSource {
         value[variable] = level;
         support[variable] = rests;
         trail.add(variable);
-        for (int rule : model.rulesOf(variable)) {
-            if (!waiting[rule] && !suspected.intersects(model.rules().get(rule).components())) {
+        for (int rule : rulesOf[variable]) {
+            if (!waiting[rule] && !idle[rule]) {
                 waiting[rule] = true;
                 queue.add(rule);
             }
@@ -208,7 +216,7 @@ public final class Solver implements ConflictSource {
             int rule = queue.poll();
             waiting[rule] = false;
             if (clash == null) {
-                applying = model.rules().get(rule);
+                applying = rules[rule];
                 applying.rule().apply(view);
             }
         }

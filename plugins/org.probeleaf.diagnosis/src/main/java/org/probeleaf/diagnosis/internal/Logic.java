@@ -42,8 +42,31 @@ final class Logic {
             }
         }
         situations.forEach(s -> boards.add(new Board(s)));
-        this.diagnoser = new Diagnoser(suspected -> boards.stream().map(b -> b.conflict(suspected))
-                .flatMap(Optional::stream).findFirst(), c -> weights.get(refs.get(c)), BOUNDS).run();
+        this.diagnoser = new Diagnoser(source(), c -> weights.get(refs.get(c)), BOUNDS).run();
+    }
+
+    private ConflictSource source() {
+        return new ConflictSource() {
+
+            private Board last;
+
+            @Override
+            public Optional<BitSet> conflict(BitSet suspected) {
+                for (Board board : boards) {
+                    last = board;
+                    Optional<BitSet> found = board.conflict(suspected);
+                    if (found.isPresent()) {
+                        return found;
+                    }
+                }
+                return Optional.empty();
+            }
+
+            @Override
+            public BitSet lessened(BitSet conflict, BitSet suspected) {
+                return last.lessened(conflict, suspected);
+            }
+        };
     }
 
     /** One board state: its parts have numbers of their own. */
@@ -52,7 +75,7 @@ final class Logic {
         private final Situation situation;
         private final List<BitSet> doubts = new ArrayList<>();
         private final Solver solver;
-        private final ConflictSource source;
+        private final int[] here;
 
         Board(Situation situation) {
             this.situation = situation;
@@ -60,20 +83,32 @@ final class Logic {
             doubts.addAll(situation.loose());
             LevelModel levels = new LevelModel(situation.circuit(), situation.evidence(), situation.simulator());
             this.solver = new Solver(levels.model(), levels.known(), TRIALS);
-            this.source = suspected -> {
-                Optional<BitSet> unmet = doubts.stream().filter(c -> !c.intersects(suspected)).findFirst();
-                return unmet.isPresent() ? unmet : solver.conflict(suspected);
-            };
+            this.here = refs.stream().mapToInt(situation::part).toArray();
         }
 
         Optional<BitSet> conflict(BitSet suspected) {
-            BitSet here = new BitSet();
-            suspected.stream().map(c -> situation.part(refs.get(c))).filter(p -> p >= 0).forEach(here::set);
-            return source.conflict(here).map(found -> {
-                BitSet there = new BitSet();
-                found.stream().forEach(p -> there.set(numbers.get(situation.circuit().ref(p))));
-                return there;
-            });
+            BitSet own = own(suspected);
+            Optional<BitSet> unmet = doubts.stream().filter(c -> !c.intersects(own)).findFirst();
+            return (unmet.isPresent() ? unmet : solver.conflict(own)).map(this::common);
+        }
+
+        BitSet lessened(BitSet conflict, BitSet suspected) {
+            BitSet own = own(suspected);
+            BitSet found = own(conflict);
+            return doubts.contains(found) ? conflict : common(solver.lessened(found, own));
+        }
+
+        /** With the numbers of this board. */
+        private BitSet own(BitSet parts) {
+            BitSet own = new BitSet();
+            parts.stream().map(c -> here[c]).filter(p -> p >= 0).forEach(own::set);
+            return own;
+        }
+
+        private BitSet common(BitSet parts) {
+            BitSet common = new BitSet();
+            parts.stream().forEach(p -> common.set(numbers.get(situation.circuit().ref(p))));
+            return common;
         }
     }
 
