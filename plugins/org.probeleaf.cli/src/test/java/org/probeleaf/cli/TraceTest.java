@@ -94,7 +94,7 @@ class TraceTest {
         Map<?, ?> budget = (Map<?, ?>) ((List<?>) drive.get("budgets")).get(0);
         assertEquals("74LS", budget.get("family"));
         assertEquals(true, budget.get("carries"));
-        assertEquals(0.0008, budget.get("low_A"));
+        assertEquals(0.0004, budget.get("low_A"));
         assertEquals(0.008, budget.get("can_low_A"));
         assertEquals(List.of(), budget.get("unknown"));
         assertEquals("three-state", ((Map<?, ?>) Shell.run("trace", Shell.EXAMPLE_NETS, "--from", "net:D0", "--json", "-")
@@ -116,7 +116,7 @@ class TraceTest {
                         - ends where pin 19 (8Q) of IC10 (74LS374) drives SYNC
                 """), out);
         assertTrue(Shell.run("trace", Shell.EXAMPLE_NETS, "--from", "IC5.8").done().out()
-                .contains("  IC5.8 (74LS) carries its loads: high 40 \u00b5A of 400 \u00b5A, low 800 \u00b5A of 8 mA.\n"));
+                .contains("  IC5.8 (74LS) carries its loads: high 40 \u00b5A of 400 \u00b5A, low 400 \u00b5A of 8 mA.\n"));
     }
 
     @Test
@@ -125,6 +125,21 @@ class TraceTest {
         assertTrue(out.contains("Where it comes from, back through gates:"), out);
         assertTrue(out.contains("- IC1 (Z80A), a Z80-class 8-bit CPU, gives it out at pin 21 (/RD)"), out);
         assertTrue(out.contains("through decoder IC4 (74LS138): pin 1 drives pin 15"), out);
+    }
+
+    /** By eye on the example: the port's enables hang on the gate alone, and the gate on both of its inputs. */
+    @Test
+    void trace_cuts_sayWhatALiftWouldCutOff() throws IOException {
+        Map<String, Object> answer = Shell.run("trace", Shell.EXAMPLE_NETS, "--from", "IC1.21", "--cuts", "--json", "-")
+                .done().json();
+        Map<?, ?> lift = ((List<?>) answer.get("cuts")).stream().map(c -> (Map<?, ?>) c)
+                .filter(c -> "IC5.8".equals(c.get("at"))).findFirst().orElseThrow();
+        assertEquals("lift", lift.get("change"));
+        assertEquals(List.of("IC9.1", "IC9.19"), lift.get("pins"));
+        String out = Shell.run("trace", Shell.EXAMPLE_NETS, "--from", "IC1.21", "--cuts").done().out();
+        assertTrue(out.contains("  IC5.8 lifted: IC9.1 IC9.19\n"), out);
+        assertTrue(Shell.run("trace", Shell.EXAMPLE_NETS, "--from", "IC1.6", "--series", "--cuts").done().out()
+                .contains("No single pin or part cuts anything off."));
     }
 
     @ParameterizedTest

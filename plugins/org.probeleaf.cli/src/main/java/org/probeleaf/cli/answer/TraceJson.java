@@ -11,10 +11,12 @@ import java.util.Set;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 
+import org.probeleaf.schematic.board.BoardChange;
 import org.probeleaf.schematic.netlist.Net;
 import org.probeleaf.schematic.place.Place;
 import org.probeleaf.trace.SignalPath;
 import org.probeleaf.trace.TracedPin;
+import org.probeleaf.trace.follow.CutOff;
 import org.probeleaf.trace.follow.Followed.Node;
 import org.probeleaf.trace.follow.Step;
 import org.probeleaf.trace.follow.Stop;
@@ -55,6 +57,32 @@ public final class TraceJson {
                 out.writeString(place.text());
             }
             out.writeEndArray();
+        }
+        out.writeEndArray();
+        if (answer.cuts() != null) {
+            cuts();
+        }
+    }
+
+    private void cuts() throws IOException {
+        out.writeArrayFieldStart("cuts");
+        for (CutOff cut : answer.cuts()) {
+            out.writeStartObject();
+            out.writeStringField("change", cut.change() instanceof BoardChange.Lift ? "lift" : "remove");
+            out.writeStringField("at", cut.subject());
+            out.writeArrayFieldStart("nets");
+            for (Net net : cut.nets()) {
+                out.writeString(net.id());
+            }
+            out.writeEndArray();
+            out.writeArrayFieldStart("pins");
+            for (CutOff.Separated part : cut.parts()) {
+                for (TracedPin pin : part.pins()) {
+                    out.writeString(pin.place().text());
+                }
+            }
+            out.writeEndArray();
+            out.writeEndObject();
         }
         out.writeEndArray();
     }

@@ -6,6 +6,7 @@ import java.io.PrintStream;
 import java.util.List;
 import java.util.stream.Collectors;
 
+import org.probeleaf.schematic.board.BoardChange;
 import org.probeleaf.schematic.partbook.PinDirection;
 import org.probeleaf.schematic.place.Place;
 import org.probeleaf.schematic.quantity.Quantity;
@@ -15,6 +16,7 @@ import org.probeleaf.trace.SignalPath;
 import org.probeleaf.trace.TracedPin;
 import org.probeleaf.trace.drive.DriveBudget;
 import org.probeleaf.trace.drive.DriverKind;
+import org.probeleaf.trace.follow.CutOff;
 import org.probeleaf.trace.follow.Flow;
 import org.probeleaf.trace.follow.FollowOptions;
 import org.probeleaf.trace.follow.Followed.Node;
@@ -39,8 +41,20 @@ public final class TraceText {
                 out.println("It goes on further; follow it from a place further on.");
             }
         }
+        if (answer.cuts() != null) {
+            cuts(out, answer.cuts());
+        }
         if (answer.to() != null) {
             writePaths(out, answer);
+        }
+    }
+
+    private static void cuts(PrintStream out, List<CutOff> cuts) {
+        out.println(cuts.isEmpty() ? "No single pin or part cuts anything off." : "What would be cut off:");
+        for (CutOff cut : cuts) {
+            String head = "  " + cut.subject() + (cut.change() instanceof BoardChange.Lift ? " lifted: " : " out: ");
+            Words.wrapped(out, head, cut.parts().stream().flatMap(p -> p.pins().stream()).map(p -> p.place().text())
+                    .distinct().toList());
         }
     }
 

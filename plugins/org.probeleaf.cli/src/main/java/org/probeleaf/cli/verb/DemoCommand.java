@@ -84,10 +84,10 @@ public final class DemoCommand extends Verb {
     private void trace(Job job) {
         SignalNetwork network = SignalNetwork.of(job.state().netlist(), PartBooks.book(console()));
         say("Where the read strobe of the processor goes");
-        TraceText.write(console().out(), TraceAnswer.of(network, STROBE, null, FollowOptions.netOnly()));
+        TraceText.write(console().out(), TraceAnswer.of(network, STROBE, null, FollowOptions.netOnly(), false));
         say("");
         say("How it gets to the port that reads the float");
-        TraceText.writePaths(console().out(), TraceAnswer.of(network, STROBE, PORT, FollowOptions.netOnly()));
+        TraceText.writePaths(console().out(), TraceAnswer.of(network, STROBE, PORT, FollowOptions.netOnly(), false));
         say("");
     }
 

@@ -59,6 +59,9 @@ public final class TraceCommand extends Verb {
     @Option(names = "--upstream", description = "Follow it back to where it comes from.")
     private boolean upstream;
 
+    @Option(names = "--cuts", description = "List what each lifted pin or missing part on the way would cut off.")
+    private boolean cuts;
+
     @Option(names = "--password", paramLabel = "P", description = "Opens a protected PDF.")
     private String password;
 
@@ -77,7 +80,7 @@ public final class TraceCommand extends Verb {
         SignalNetwork network = SignalNetwork.of(netlist, PartBooks.book(console()));
         FollowOptions options = FollowOptions.netOnly().withSeries(series).withGates(gates)
                 .with(upstream ? Flow.UPSTREAM : Flow.DOWNSTREAM);
-        TraceAnswer answer = TraceAnswer.of(network, start, end, options);
+        TraceAnswer answer = TraceAnswer.of(network, start, end, options, cuts);
         if (json != null) {
             JsonTarget.object(console(), json, out -> TraceJson.write(out, answer));
         } else {

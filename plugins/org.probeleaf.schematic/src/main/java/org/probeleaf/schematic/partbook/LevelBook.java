@@ -26,10 +26,12 @@ public final class LevelBook {
 
     private final List<LogicLevels> levels;
     private final Map<String, List<Spelling>> unlike;
+    private final Map<String, List<Spelling>> spelt;
 
-    LevelBook(List<LogicLevels> levels, Map<String, List<Spelling>> unlike) {
+    LevelBook(List<LogicLevels> levels, Map<String, List<Spelling>> unlike, Map<String, List<Spelling>> spelt) {
         this.levels = List.copyOf(levels);
         this.unlike = Map.copyOf(unlike);
+        this.spelt = Map.copyOf(spelt);
     }
 
     /** The book that comes with the program. */
@@ -69,6 +71,11 @@ public final class LevelBook {
             return Optional.empty();
         }
         String even = Spelling.even(value, false);
+        Optional<LogicLevels> spelled = levels.stream().filter(l -> spelt.getOrDefault(l.name(), List.of()).stream()
+                .anyMatch(s -> s.fits(even))).findFirst();
+        if (spelled.isPresent()) {
+            return spelled;
+        }
         Optional<PartType> type = parts.find(value);
         Optional<LogicLevels> chip = type.flatMap(t -> named(t.name())).filter(LogicLevels::chip);
         if (chip.isPresent()) {

@@ -20,6 +20,7 @@ final class LevelBookReader {
 
     private final List<LogicLevels> all = new ArrayList<>();
     private final Map<String, List<Spelling>> unlike = new HashMap<>();
+    private final Map<String, List<Spelling>> spelt = new HashMap<>();
     private int line;
 
     private List<String> head;
@@ -44,7 +45,7 @@ final class LevelBookReader {
             }
         }
         end();
-        return new LevelBook(all, unlike);
+        return new LevelBook(all, unlike, spelt);
     }
 
     private void begin(List<String> words) throws IOException {
@@ -70,6 +71,7 @@ final class LevelBookReader {
             case "leak" -> leak = amperes(rest.get(0));
             case "source" -> source = String.join(" ", rest);
             case "unlike" -> unlike.put(head.get(1), rest.stream().map(Spelling::of).toList());
+            case "spelt" -> spelt.put(head.get(1), rest.stream().map(Spelling::of).toList());
             default -> throw bad("has a word that is not known: " + words.get(0));
         }
     }

@@ -86,7 +86,8 @@ public record CutOff(BoardChange change, List<Net> nets, List<Separated> parts) 
         return all;
     }
 
-    private String subject() {
+    /** What is lifted or out, as a place ({@code IC5.8}, {@code IC5}). */
+    public String subject() {
         return change instanceof BoardChange.Lift lift ? lift.pin().text() : ((BoardChange.Remove) change).ref();
     }
 

@@ -107,7 +107,8 @@ class LogicLinkTest {
     @ParameterizedTest
     @CsvSource({"74LS00, 74LS", "SN74LS138N, 74LS", "7404, 74", "DM7404N, 74", "MC74HC00AN, 74HC", "74HCT245, 74HCT",
         "CD4011BE, 4000B", "HEF4069UBP, 4000B", "4040, 4000B", "Z80A-CPU, Z80", "Z84C0006PEC, ", "R6502AP, 6502",
-        "W65C02S6TPG-14, ", "2114L-2, 2114", "4116, 4116", "4164, ", "27C128, ", "74ALVC00, ", "LM358, ", "4k7, ",
+        "W65C02S6TPG-14, ", "SN74LS245N, 74LS244", "DM74LS374, 74LS374",
+        "SN7406N, 7406", "74HC244, 74HC", "74LS38, 74LS38", "7438, 7438", "2114L-2, 2114", "4116, 4116", "4164, ", "27C128, ", "74ALVC00, ", "LM358, ", "4k7, ",
         "4700, ", "BC548, "})
     void of_partsValue_isItsFamily(String value, String name) {
         assertEquals(name, book.of(value, Double.NaN, PartBook.standard()).map(LogicLevels::name).orElse(null));
