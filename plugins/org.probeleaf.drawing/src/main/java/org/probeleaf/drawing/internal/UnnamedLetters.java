@@ -16,8 +16,10 @@ import java.util.concurrent.CancellationException;
 
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDSimpleFont;
 import org.apache.pdfbox.pdmodel.font.PDType3Font;
 import org.apache.pdfbox.pdmodel.font.PDVectorFont;
+import org.apache.pdfbox.pdmodel.font.encoding.GlyphList;
 import org.probeleaf.drawing.primitive.LetterForm;
 import org.probeleaf.schematic.geometry.Point;
 
@@ -75,7 +77,8 @@ final class UnnamedLetters {
         try {
             LetterForm form = form(font, code, number);
             if (form == null || forms.size() >= MOST_SIGNS) {
-                return named;
+                String encoded = encoded(font, code);
+                return isName(encoded) ? encoded : named;
             }
             if (form.lines().isEmpty()) {
                 return " ";
@@ -89,6 +92,12 @@ final class UnnamedLetters {
             // A damaged font: its letter is lost, the page is not.
             return named;
         }
+    }
+
+    /** What a font's encoding says where its map to Unicode says nothing. */
+    private static String encoded(PDFont font, int code) {
+        return font instanceof PDSimpleFont simple && simple.getEncoding() != null
+                ? GlyphList.getAdobeGlyphList().toUnicode(simple.getEncoding().getName(code)) : null;
     }
 
     private LetterForm form(PDFont font, int code, int number) throws IOException {

@@ -22,12 +22,19 @@ final class LetterMatcher {
     private static final double OTHER_HAND = 0.04;
     /** Guesses worse than the best by more than this are of no use. */
     private static final double SPREAD = 0.25;
+    private static final double SPREAD_PRINTED = 0.15;
+    /** What fits all printed letters less well is none, whichever it is most like. */
+    private static final double NO_LETTER = 0.5;
     private static final double SHY = 0.06;
+    /** Steps of a capital's height that a printed letter's place and width are told by. */
+    private static final double PLACES = 64;
+    private static final long PLACES_OFF = 100_003;
     /** A mark smaller than this, in capital heights, is a spot whatever its shape. */
     private static final double SPOT = 0.26;
     private static final double SPOT_FIT = 0.95;
     /** From this likeness on two shapes are the same letter of the same font. */
     private static final double ALL_BUT_SAME = 0.997;
+    private static final double MOST_APART = Math.sqrt(2 - 2 * ALL_BUT_SAME);
     /** Steps in the ratio of a shape's sides, for each factor e. */
     private static final double SLOTS = 6;
     private static final int MOST_ALIKE = 60;
@@ -75,8 +82,20 @@ final class LetterMatcher {
             return bar(shape);
         }
         Likeness likeness = likeness(unplaced);
+        return set.pen() ? guesses(likeness, shape)
+                : likeness.placed.computeIfAbsent(place(shape), p -> guesses(likeness, shape));
+    }
+
+    /** Where a shape stands and how wide it is, in steps that make no difference. */
+    private static long place(LetterShape shape) {
+        return (Math.round(shape.bottom() * PLACES) * PLACES_OFF + Math.round(shape.top() * PLACES)) * PLACES_OFF
+                + Math.round(shape.width() * PLACES);
+    }
+
+    private List<Guess> guesses(Likeness likeness, LetterShape shape) {
+        double spread = set.pen() ? SPREAD : SPREAD_PRINTED;
         Map<Character, Double> best = new HashMap<>();
-        double least = 0;
+        double least = set.pen() ? 0 : NO_LETTER;
         // The likeliest first: then most others need no look at all.
         for (int i : likeness.order) {
             if (likeness.atMost[i] < least) {
@@ -90,7 +109,7 @@ final class LetterMatcher {
             double score = i < generic
                     ? alike - off(shape, l.shape(), set.offPlace(), set.offWidth()) - (l.shy() ? SHY : 0) - other[i]
                     : Math.min(1, alike - off(shape, l.shape(), OFF_PLACE_IN_HAND, OFF_WIDTH_IN_HAND) + OWN_HAND);
-            least = Math.max(least, score - SPREAD);
+            least = Math.max(least, score - spread);
             if (score >= least) {
                 best.merge(l.letter(), score, Math::max);
             }
@@ -125,9 +144,10 @@ final class LetterMatcher {
     private Likeness nearest(LetterShape shape) {
         double ratio = Math.log((shape.width() + 1e-3) / (shape.height() + 1e-3));
         int slot = (int) Math.floor(ratio * SLOTS);
+        double[] ways = shape.ways();
         for (int i = slot - 1; i <= slot + 1; i++) {
             for (Likeness l : ofRatio.getOrDefault(i, List.of())) {
-                if (shape.likeness(l.shape) > ALL_BUT_SAME) {
+                if (mayBeSame(ways, l.ways) && shape.likeness(l.shape) > ALL_BUT_SAME) {
                     return l;
                 }
             }
@@ -140,18 +160,32 @@ final class LetterMatcher {
         return found;
     }
 
+    /** Of unit vectors whose product is p, parts differ in length by the root of 2 - 2p at most. */
+    private static boolean mayBeSame(double[] a, double[] b) {
+        for (int i = 0; i < a.length; i++) {
+            if (Math.abs(a[i] - b[i]) > MOST_APART) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** How alike a shape and each letter are, worked out as far as it is asked for. */
     private final class Likeness {
         private final LetterShape shape;
+        private final double[] ways;
         /** Bounds, by letter. */
         private final float[] atMost = new float[letters.size()];
         /** Letters by falling bound. */
         private final int[] order = new int[letters.size()];
         /** What is known so far; NaN where that is nothing. */
         private final float[] known = new float[letters.size()];
+        /** What a printed shape may be by where it stands. */
+        private final Map<Long, List<Guess>> placed = new HashMap<>();
 
         Likeness(LetterShape shape) {
             this.shape = shape;
+            this.ways = shape.ways();
             LetterShape.Outline outline = shape.outline();
             Arrays.fill(known, Float.NaN);
             long[] keys = new long[order.length];

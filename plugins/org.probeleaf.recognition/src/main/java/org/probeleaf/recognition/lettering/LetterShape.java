@@ -128,6 +128,20 @@ record LetterShape(float[] ink, double bottom, double top, double width) {
         return new Print(steps, Arrays.hashCode(steps));
     }
 
+    /** How strong the ink of each direction is, in the upper and the lower half. */
+    double[] ways() {
+        double[] ways = new double[2 * DIRECTIONS];
+        int half = CELLS * CELLS / 2;
+        for (int i = 0; i < ink.length; i++) {
+            int direction = i / (CELLS * CELLS);
+            ways[2 * direction + (i % (CELLS * CELLS) > half ? 1 : 0)] += ink[i] * ink[i];
+        }
+        for (int i = 0; i < ways.length; i++) {
+            ways[i] = Math.sqrt(ways[i]);
+        }
+        return ways;
+    }
+
     Outline outline() {
         float[] rows = new float[DIRECTIONS * CELLS];
         float[] columns = new float[DIRECTIONS * CELLS];
