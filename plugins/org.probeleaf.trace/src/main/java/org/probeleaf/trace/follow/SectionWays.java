@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Function;
 
 import org.probeleaf.schematic.netlist.Part;
@@ -60,7 +61,7 @@ final class SectionWays {
                 data(unit, unit.outputs(), unit.inputs());
             }
         }
-        for (Map.Entry<String, List<String>> control : unit.controls().entrySet()) {
+        for (Map.Entry<String, List<String>> control : new TreeMap<>(unit.controls()).entrySet()) {
             control(unit, control.getKey(), control.getValue());
         }
     }

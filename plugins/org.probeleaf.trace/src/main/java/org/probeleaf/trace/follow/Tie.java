@@ -5,6 +5,7 @@ package org.probeleaf.trace.follow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -29,7 +30,7 @@ record Tie(TracedPin off, List<TracedPin> on, List<TracedPin> signal, int known)
         List<TracedPin> signal = new ArrayList<>();
         TracedPin off = null;
         int known = 0;
-        for (Map.Entry<String, List<String>> control : unit.controls().entrySet()) {
+        for (Map.Entry<String, List<String>> control : new TreeMap<>(unit.controls()).entrySet()) {
             boolean low = control.getKey().equals(ACTIVE_LOW);
             if (low || control.getKey().equals(ACTIVE_HIGH)) {
                 known += control.getValue().size();
