@@ -86,4 +86,27 @@ class OneStyleTest {
 
         assertEquals("-: C1.?1 C2.?1 C3.?1; -: C1.?1 U1.P1; -: C2.?1 U1.P2; -: C3.?1 U1.P3", Reading.nets(netlist));
     }
+
+    @Test
+    void recognise_wireThatJumpsAHairAside_goesOn() {
+        block("U1", 200, 150, 3, 3);
+        block("U2", 400, 150, 3, 3);
+        wire(222.5, 150, 300, 150, 300, 150.75, 400, 150.75);
+        wire(222.5, 165, 400, 165);
+        wire(380, 180, 400, 180);
+        wire(222.5, 180, 310, 180, 310, 225, 180, 225, 180, 180, 200, 180);
+
+        assertEquals("-: U1.P3 U1.P6; -: U1.P4 U2.P1; -: U1.P5 U2.P2", Reading.nets(Reading.read(sketch.page(1))));
+    }
+
+    @Test
+    void recognise_coilWithAShortOpenEnd_hasBothLeads() {
+        block("U1", 250, 150, 3, 3);
+        wire(250, 150, 200, 150, 200, 180, 250, 180);
+        wire(250, 165, 180, 165);
+        sketch.curve(150, 165, 152, 161, 156, 161, 160, 165, 162, 161, 166, 161, 170, 165).line(170, 165, 180, 165)
+                .line(147.5, 165, 150, 165).text("L1", 156, 156, 7.5);
+
+        assertEquals("-: L1.?1 U1.P2; -: U1.P1 U1.P3", Reading.nets(Reading.read(sketch.page(1))));
+    }
 }

@@ -107,6 +107,12 @@ final class Sketch {
         return this;
     }
 
+    /** A curve of a symbol, flattened to the given corners. */
+    Sketch curve(double... xy) {
+        strokes.add(new Stroke(points(xy), false, true, 0.6, SYMBOL, false, false));
+        return this;
+    }
+
     /** A closed outline of a symbol. */
     Sketch outline(double... xy) {
         strokes.add(new Stroke(points(xy), true, false, 0.6, SYMBOL, false, false));

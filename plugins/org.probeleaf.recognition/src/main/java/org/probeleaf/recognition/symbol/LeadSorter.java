@@ -39,9 +39,11 @@ final class LeadSorter {
                 Text::box);
         List<Segment> lines = new ArrayList<>();
         List<Segment> slanting = new ArrayList<>();
+        SpatialIndex<Segment> straights = SpatialIndex.ofSegments(
+                page.symbols().stream().filter(s -> isStraight(s) && s.upright()).toList());
         for (Segment s : page.symbols()) {
-            boolean straight = s.shape() == Segment.Shape.LINE && s.length() > 2 * reach;
-            if (straight && !s.upright() && endsOnBus(s)) {
+            boolean straight = isStraight(s);
+            if (straight && !s.upright() && endsOnBus(s) || isJog(s, straights)) {
                 leads.add(s);
                 continue;
             }
@@ -67,6 +69,28 @@ final class LeadSorter {
         return body;
     }
 
+    private boolean isStraight(Segment s) {
+        return s.shape() == Segment.Shape.LINE && s.length() > 2 * reach;
+    }
+
+    /** Whether a short line takes one that runs across it a little aside: two wires that do not quite meet. */
+    private boolean isJog(Segment s, SpatialIndex<Segment> straights) {
+        if (s.shape() != Segment.Shape.LINE || !s.upright() || s.length() > 2 * reach) {
+            return false;
+        }
+        int[] sides = new int[2];
+        for (Point end : new Point[] {s.a(), s.b()}) {
+            for (Segment t : straights.near(end, 0.1 * reach)) {
+                Point far = t.fartherEnd(end);
+                if (t.horizontal() != s.horizontal() && t.nearerEnd(end).distance(end) <= 0.1 * reach) {
+                    boolean before = t.horizontal() ? far.x() < end.x() : far.y() < end.y();
+                    sides[before ? 0 : 1]++;
+                }
+            }
+        }
+        return sides[0] == 1 && sides[1] == 1;
+    }
+
     /** Whether a slanting line is the entry of a wire into a bus. */
     private boolean endsOnBus(Segment s) {
         for (Segment bus : page.buses()) {
@@ -80,7 +104,9 @@ final class LeadSorter {
 
     private void sort(List<Segment> lines, List<Segment> slanting) {
         SpatialIndex<Segment> solid = SpatialIndex.ofSegments(body);
-        SpatialIndex<Segment> line = SpatialIndex.ofSegments(lines);
+        List<Segment> withJogs = new ArrayList<>(lines);
+        withJogs.addAll(leads);
+        SpatialIndex<Segment> line = SpatialIndex.ofSegments(withJogs);
         SpatialIndex<Segment> wire = SpatialIndex.ofSegments(page.wires());
         List<Segment> all = new ArrayList<>(lines);
         all.addAll(slanting);

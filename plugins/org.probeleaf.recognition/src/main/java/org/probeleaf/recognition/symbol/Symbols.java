@@ -49,8 +49,8 @@ public record Symbols(List<Body> bodies, List<Segment> leads) {
             Set<Integer> atB = bodiesAt(lead.b(), index, owner, page.reach());
             boolean mark = lead.length() < page.pitch() && (isMark(atA, atB, bodies, lead, conductors, page)
                     || isMark(atB, atA, bodies, lead, conductors, page));
-            boolean hook = lead.length() < 0.35 * page.pitch() && (atA.isEmpty() && isFree(lead, lead.a(), conductors,
-                    page.reach()) || atB.isEmpty() && isFree(lead, lead.b(), conductors, page.reach()));
+            boolean hook = lead.length() < 0.35 * page.pitch() && (atA.isEmpty() && isHook(lead, lead.a(), conductors,
+                    index, page) || atB.isEmpty() && isHook(lead, lead.b(), conductors, index, page));
             atA.retainAll(atB);
             // A line with both ends on one body is a part of it: the bar of a diode; so is one too short for a pin that
             // ends in the open: the hook at that bar.
@@ -133,6 +133,19 @@ public record Symbols(List<Body> bodies, List<Segment> leads) {
 
     private static boolean isFree(Segment s, Point end, SpatialIndex<Segment> conductors, double reach) {
         return conductors.near(end, reach).stream().allMatch(t -> t == s || t.distance(end) > reach);
+    }
+
+    /**
+     * Whether a short line that ends in the open is a hook on its symbol. Where wires have no style of their own, one
+     * that goes on from the end of a curve is a lead, as at the last turn of a coil.
+     */
+    private static boolean isHook(Segment s, Point free, SpatialIndex<Segment> conductors, SpatialIndex<Segment> ink,
+            PageInk page) {
+        Point held = s.fartherEnd(free);
+        double reach = page.reach();
+        boolean goesOn = page.wires().isEmpty() && ink.near(held, reach).stream().filter(t -> t.distance(held) <= reach)
+                .allMatch(t -> t.shape() == Segment.Shape.CURVED && t.nearerEnd(held).distance(held) <= reach);
+        return !goesOn && isFree(s, free, conductors, reach);
     }
 
     /** Whether lines run along all four sides of the outline. */
