@@ -8,11 +8,11 @@ import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Queue;
 import java.util.Set;
 
 import org.probeleaf.schematic.board.BoardChange;
+import org.probeleaf.schematic.netlist.Part;
 import org.probeleaf.schematic.netlist.Pin;
 import org.probeleaf.schematic.place.Place;
 import org.probeleaf.trace.TracedPin;
@@ -28,7 +28,7 @@ final class Reach {
     private final FollowOptions options;
     private final boolean down;
     private final Pin lifted;
-    private final String out;
+    private final Part out;
     private final Set<String> nets = new LinkedHashSet<>();
     private final Set<Pin> known = Collections.newSetFromMap(new IdentityHashMap<>());
     private final List<TracedPin> pins = new ArrayList<>();
@@ -40,7 +40,8 @@ final class Reach {
         this.options = options;
         this.down = options.flow() == Flow.DOWNSTREAM;
         this.lifted = change instanceof BoardChange.Lift lift ? pin(network, lift.pin()) : null;
-        this.out = change instanceof BoardChange.Remove remove ? remove.ref() : null;
+        this.out = change instanceof BoardChange.Remove remove
+                ? network.signals().netlist().part(remove.ref()).orElse(null) : null;
     }
 
     /**
@@ -144,6 +145,6 @@ final class Reach {
     }
 
     private boolean isOut(TracedPin pin) {
-        return out != null && out.toLowerCase(Locale.ROOT).equals(pin.part().ref().toLowerCase(Locale.ROOT));
+        return pin.part() == out;
     }
 }
