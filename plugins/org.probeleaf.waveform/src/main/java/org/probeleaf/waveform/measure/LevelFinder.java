@@ -19,6 +19,7 @@ final class LevelFinder {
     private static final double BAND = 0.03;
     /** So much of its half must lie in the band for a level to be one. */
     private static final double DWELLS = 0.4;
+    private static final double DWELLS_INSIDE = 0.2;
     private static final double APART = 0.25;
     private static final int GATHERED = 50_000;
 
@@ -118,6 +119,9 @@ final class LevelFinder {
         near = gather(Math.max(from, median - band), Math.min(to, median + band));
         median = Noise.median(near);
         double share = share(median - band, median + band, from, to);
+        // A swing that dies away dwells little, but its mode lies inside, where that of a sine lies at its end.
+        boolean inside = Math.min(median - min, max - median) > 2 * BAND * (max - min);
+        boolean dwells = share >= (inside ? DWELLS_INSIDE : DWELLS);
         double[] off = new double[near.length];
         for (int i = 0; i < off.length; i++) {
             off[i] = Math.abs(near[i] - median);
@@ -128,10 +132,10 @@ final class LevelFinder {
             double strange = Math.min(0.5, between * band / Math.max(1, share * samples(from, to)));
             double fair = near[(int) ((near.length - 1) * (from == min ? 1 - strange : 1 + strange) / 2)];
             double corrected = strange * near.length < 2 ? median : fair;
-            return new Level(corrected, statistical + Math.abs(corrected - median) / 2, share >= DWELLS);
+            return new Level(corrected, statistical + Math.abs(corrected - median) / 2, dwells);
         }
         double settled = shorth(near);
-        return new Level(settled, statistical + Math.abs(settled - median) / 2, share >= DWELLS);
+        return new Level(settled, statistical + Math.abs(settled - median) / 2, dwells);
     }
 
     /** The median of the shortest stretch that holds half of the sorted values, taken twice. */
