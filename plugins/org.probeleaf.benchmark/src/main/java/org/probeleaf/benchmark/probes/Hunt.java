@@ -31,8 +31,8 @@ import org.probeleaf.schematic.place.Place;
  * @param backward probes that going back from the failing output needs
  * @param found    whether the true part is the suspect, or one of those that cannot be told apart
  * @param settled  whether the faults that agree with all that was seen give one pattern of levels, or are all of one part
- * @param mean     time for one answer on the average, in seconds
- * @param longest  the longest time for one answer, in seconds
+ * @param mean     processor time for one answer on the average, in seconds
+ * @param longest  the longest processor time for one answer, in seconds
  */
 record Hunt(int gates, int classes, int probes, int backward, boolean found, boolean settled,
         double mean, double longest) {
@@ -73,9 +73,9 @@ record Hunt(int gates, int classes, int probes, int backward, boolean found, boo
         double total = 0;
         int answers = 0;
         while (true) {
-            long start = System.nanoTime();
+            long start = AnswerCommand.processor();
             Finding finding = diagnosis.finding();
-            double took = (System.nanoTime() - start) / 1e9;
+            double took = (AnswerCommand.processor() - start) / 1e9;
             longest = Math.max(longest, took);
             total += took;
             answers++;
