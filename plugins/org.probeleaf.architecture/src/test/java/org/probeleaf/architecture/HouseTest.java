@@ -39,7 +39,8 @@ class HouseTest {
             Map.entry("handover", Set.of("schematic", "drawing", "recognition", "trace", "diagnosis", "job")),
             Map.entry("cli", Set.of("schematic", "drawing", "recognition", "trace", "waveform", "diagnosis", "job",
                     "handover")),
-            Map.entry("workbench", Set.of("schematic", "drawing", "recognition", "trace", "diagnosis", "job", "handover"))));
+            Map.entry("workbench", Set.of("schematic", "drawing", "recognition", "trace", "waveform", "diagnosis", "job",
+                    "handover"))));
 
     private static final String[] CORE = {"org.probeleaf.schematic..", "org.probeleaf.drawing..",
         "org.probeleaf.recognition..", "org.probeleaf.trace..", "org.probeleaf.waveform..", "org.probeleaf.diagnosis..",

@@ -10,10 +10,10 @@ import java.util.stream.Collectors;
 import org.probeleaf.drawing.SheetException;
 import org.probeleaf.drawing.SheetFile;
 import org.probeleaf.drawing.primitive.Drawing;
-import org.probeleaf.job.internal.Sha256;
 import org.probeleaf.recognition.PageSource;
 import org.probeleaf.recognition.Progress;
 import org.probeleaf.recognition.Recogniser;
+import org.probeleaf.schematic.checksum.Sha256;
 import org.probeleaf.schematic.netlist.Netlist;
 import org.probeleaf.schematic.partbook.PartBook;
 

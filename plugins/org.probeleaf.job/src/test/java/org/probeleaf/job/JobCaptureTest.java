@@ -19,9 +19,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.probeleaf.job.change.RemoveCapture;
 import org.probeleaf.job.details.JobDetails;
-import org.probeleaf.job.internal.Sha256;
 import org.probeleaf.job.mark.Anchor;
 import org.probeleaf.job.mark.CaptureMark;
+import org.probeleaf.schematic.checksum.Sha256;
 import org.probeleaf.schematic.geometry.Point;
 import org.probeleaf.schematic.place.Place;
 

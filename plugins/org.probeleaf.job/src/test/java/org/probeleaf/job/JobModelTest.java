@@ -44,7 +44,6 @@ import org.probeleaf.job.change.RemoveReading;
 import org.probeleaf.job.change.SetDetails;
 import org.probeleaf.job.details.JobDetails;
 import org.probeleaf.job.expectation.Expectation;
-import org.probeleaf.job.internal.Sha256;
 import org.probeleaf.job.mark.Anchor;
 import org.probeleaf.job.mark.Board;
 import org.probeleaf.job.mark.CaptureMark;
@@ -59,6 +58,7 @@ import org.probeleaf.job.mark.ReadingMark;
 import org.probeleaf.recognition.correction.Correction;
 import org.probeleaf.recognition.correction.Spot;
 import org.probeleaf.schematic.board.BoardChange;
+import org.probeleaf.schematic.checksum.Sha256;
 import org.probeleaf.schematic.geometry.Point;
 import org.probeleaf.schematic.place.Place;
 

@@ -11,6 +11,7 @@ import org.probeleaf.drawing.SheetFile;
 import org.probeleaf.recognition.PageSource;
 import org.probeleaf.recognition.Progress;
 import org.probeleaf.recognition.Recogniser;
+import org.probeleaf.schematic.checksum.Sha256;
 import org.probeleaf.schematic.netlist.Netlist;
 import org.probeleaf.schematic.partbook.PartBook;
 
@@ -50,7 +51,7 @@ public final class SheetReader {
             double open = seconds(start);
             List<Integer> wanted = pages.of(sheet.pageCount());
             PageClock clock = new PageClock(file, open);
-            Netlist netlist = new Recogniser(book()).recognise(sheet.name(), Hash.sha256(sheet.bytes()),
+            Netlist netlist = new Recogniser(book()).recognise(sheet.name(), Sha256.of(sheet.bytes()),
                     PageSource.of(sheet, wanted, password), clock);
             clock.stop();
             return netlist;

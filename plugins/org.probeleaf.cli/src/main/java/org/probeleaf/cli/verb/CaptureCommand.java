@@ -8,13 +8,13 @@ import java.nio.file.Path;
 import java.time.Instant;
 
 import org.probeleaf.cli.io.Console;
-import org.probeleaf.cli.io.Hash;
 import org.probeleaf.cli.io.Problem;
 import org.probeleaf.job.Job;
 import org.probeleaf.job.change.AddCapture;
 import org.probeleaf.job.change.Change;
 import org.probeleaf.job.mark.Anchor;
 import org.probeleaf.job.mark.CaptureMark;
+import org.probeleaf.schematic.checksum.Sha256;
 import org.probeleaf.schematic.place.Place;
 
 import picocli.CommandLine.Command;
@@ -52,7 +52,7 @@ public final class CaptureCommand extends ChangeVerb {
                     + " MB; cut out the part that matters and pin that", null);
         }
         bytes = Files.readAllBytes(capture);
-        return new AddCapture(CaptureMark.of(place, anchor, capture.getFileName().toString(), Hash.sha256(bytes),
+        return new AddCapture(CaptureMark.of(place, anchor, capture.getFileName().toString(), Sha256.of(bytes),
                 bytes.length, "", note, Instant.now()));
     }
 

@@ -10,6 +10,7 @@ import org.probeleaf.job.JobSheet;
 import org.probeleaf.job.LogEntry.Status;
 import org.probeleaf.job.mark.CaptureMark;
 import org.probeleaf.job.mark.Marks;
+import org.probeleaf.schematic.checksum.Sha256;
 
 /** Looks a job file over: its structure, its sheets against their checksums, its changes by replaying them. */
 public final class JobChecker {

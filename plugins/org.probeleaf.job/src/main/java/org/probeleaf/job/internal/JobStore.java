@@ -19,6 +19,7 @@ import org.probeleaf.job.LogEntry;
 import org.probeleaf.job.LogEntry.Status;
 import org.probeleaf.job.change.Change;
 import org.probeleaf.job.details.JobDetails;
+import org.probeleaf.schematic.checksum.Sha256;
 import org.probeleaf.schematic.json.NetlistJson;
 import org.probeleaf.schematic.netlist.Netlist;
 

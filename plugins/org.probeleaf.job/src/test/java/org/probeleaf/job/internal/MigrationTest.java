@@ -19,6 +19,7 @@ import org.probeleaf.job.Job;
 import org.probeleaf.job.JobException;
 import org.probeleaf.job.TestSheets;
 import org.probeleaf.recognition.Progress;
+import org.probeleaf.schematic.checksum.Sha256;
 import org.probeleaf.schematic.partbook.PartBook;
 
 class MigrationTest {

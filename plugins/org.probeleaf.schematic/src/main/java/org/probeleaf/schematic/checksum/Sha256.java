@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 // SPDX-FileCopyrightText: The Probeleaf authors
-package org.probeleaf.job.internal;
+package org.probeleaf.schematic.checksum;
 
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 
-/** Checksums of sheets. */
+/** Checksums of files (SHA-256, FIPS 180-4). */
 public final class Sha256 {
 
     private Sha256() {
