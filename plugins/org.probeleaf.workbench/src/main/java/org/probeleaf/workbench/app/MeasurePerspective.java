@@ -12,6 +12,8 @@ public final class MeasurePerspective implements IPerspectiveFactory {
     @Override
     public void createInitialLayout(IPageLayout layout) {
         String editor = layout.getEditorArea();
+        IFolderLayout under = layout.createFolder("under", IPageLayout.BOTTOM, 0.58f, editor);
+        under.addView(Views.WAVES);
         IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.70f, editor);
         right.addView(Views.LOG);
         IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.6f, "right");

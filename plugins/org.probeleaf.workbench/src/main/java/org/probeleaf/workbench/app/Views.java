@@ -21,6 +21,8 @@ final class Views {
 
     static final String SUSPECTS = "org.probeleaf.workbench.view.suspects";
 
+    static final String WAVES = "org.probeleaf.workbench.view.waves";
+
     private Views() {
     }
 }

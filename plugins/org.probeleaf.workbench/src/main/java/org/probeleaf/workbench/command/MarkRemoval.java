@@ -5,6 +5,7 @@ package org.probeleaf.workbench.command;
 import java.time.Instant;
 
 import org.probeleaf.job.JobState;
+import org.probeleaf.job.change.RemoveCapture;
 import org.probeleaf.job.change.RemoveLabel;
 import org.probeleaf.job.change.RemoveNote;
 import org.probeleaf.job.change.RemoveReading;
@@ -26,6 +27,8 @@ final class MarkRemoval {
             editor.session().apply(new RemoveNote(id, now));
         } else if (state.readings().stream().anyMatch(m -> m.id().equals(id))) {
             editor.session().apply(new RemoveReading(id, now));
+        } else if (state.captures().stream().anyMatch(m -> m.id().equals(id))) {
+            editor.session().apply(new RemoveCapture(id, now));
         }
     }
 }

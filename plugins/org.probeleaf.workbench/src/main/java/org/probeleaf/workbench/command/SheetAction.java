@@ -30,6 +30,7 @@ enum SheetAction {
     NAME(e -> e.enter(EntryKind.NAME), e -> writable(e) && e.session().selectedNet().isPresent()),
     NOTE(e -> e.enter(EntryKind.NOTE), SheetAction::writable),
     READING(e -> e.enter(EntryKind.READING), SheetAction::writable),
+    CAPTURE(CapturePin::ask, SheetAction::writable),
     TAKE(e -> e.session().selection().ifPresent(e.correcting()::pick), e -> e.correcting().active()),
     REMOVE(MarkRemoval::remove, e -> e.session().selectedMark().isPresent() && !e.session().readOnly()),
     HAND_OVER(e -> e.session().handOver(false), e -> e.session().facts().isPresent()),

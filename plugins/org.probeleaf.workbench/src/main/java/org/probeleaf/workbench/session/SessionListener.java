@@ -32,6 +32,11 @@ public interface SessionListener {
         // not of interest
     }
 
+    /** A capture has been read. */
+    default void capturesChanged() {
+        // not of interest
+    }
+
     /** The pointer is over another net, or over none. */
     default void hoverChanged() {
         // not of interest

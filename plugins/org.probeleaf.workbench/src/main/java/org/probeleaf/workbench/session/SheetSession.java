@@ -44,6 +44,8 @@ public final class SheetSession {
     private final RouteFinder routes = new RouteFinder(worker, this::post, () -> facts, () -> tell(
             SessionListener::routeChanged));
     private final SuspectFinder suspects = new SuspectFinder(this::post, () -> tell(SessionListener::suspectsChanged));
+    private final CaptureShelf captures = new CaptureShelf(worker, this::post, this::showTrouble,
+            () -> tell(SessionListener::capturesChanged));
     private final Runnable priorsChanged = () -> post(() -> this.suspects.look(facts));
     private int currentPage;
     private boolean drawn;
@@ -307,6 +309,16 @@ public final class SheetSession {
         return suspects;
     }
 
+    /** The captures of the job, as they are read. */
+    public CaptureShelf captures() {
+        return captures;
+    }
+
+    /** Pins a file as a capture to the selected place; it shows when it is safe on disk. */
+    public void pinCapture(Path capture) {
+        selection().ifPresent(at -> captures.pin(capture, at));
+    }
+
     /** Selects a pin at a net of the route, by its number; the route stays. */
     public void standAt(int number, Selection next) {
         selection = next;
@@ -416,6 +428,7 @@ public final class SheetSession {
         OwnPartBook.shared().removeListener(bookChanged);
         OwnPriors.shared().removeListener(priorsChanged);
         suspects.close();
+        captures.close();
         listeners.clear();
         stopRecognition();
         Sheets open = sheets;

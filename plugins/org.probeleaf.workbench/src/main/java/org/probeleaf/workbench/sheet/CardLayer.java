@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Font;
@@ -14,16 +15,20 @@ import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
 import org.probeleaf.job.JobState;
 import org.probeleaf.job.expectation.Outcome;
+import org.probeleaf.job.mark.CaptureMark;
 import org.probeleaf.job.mark.LabelMark;
 import org.probeleaf.job.mark.Mark;
 import org.probeleaf.job.mark.NoteMark;
 import org.probeleaf.schematic.geometry.Box;
 import org.probeleaf.schematic.geometry.Point;
+import org.probeleaf.waveform.plot.Plot;
 import org.probeleaf.workbench.geometry.CardLayout;
 import org.probeleaf.workbench.geometry.InkMap;
 import org.probeleaf.workbench.geometry.PageFrame;
 import org.probeleaf.workbench.look.Look;
 import org.probeleaf.workbench.look.Palette;
+import org.probeleaf.workbench.session.LoadedCapture;
+import org.probeleaf.workbench.wave.PlotPaint;
 
 /** The marks of the job on the sheet: cards with leader lines, or dots where the sheet is shown small. */
 final class CardLayer {
@@ -32,6 +37,8 @@ final class CardLayer {
     private static final double FOLD = 0.42;
     private static final int PAD = 6;
     private static final int DOT = 5;
+    private static final int THUMB_WIDTH = 130;
+    private static final int THUMB_HEIGHT = 46;
 
     /** A mark as it stands on the screen. */
     private record Shown(Mark mark, CardText text, Box box, Point anchor) {
@@ -41,6 +48,7 @@ final class CardLayer {
     }
 
     private final Look look;
+    private final Function<CaptureMark, Optional<LoadedCapture>> captures;
     private final Font head;
     private final Font body;
     private final Map<Integer, List<Shown>> shown = new HashMap<>();
@@ -48,8 +56,10 @@ final class CardLayer {
     private String dragged;
     private Point draggedTo;
 
-    CardLayer(Look look) {
+    /** @param captures gives a capture as it was read; empty while it is being read */
+    CardLayer(Look look, Function<CaptureMark, Optional<LoadedCapture>> captures) {
         this.look = look;
+        this.captures = captures;
         this.head = look.font(0, true);
         this.body = look.font(-1, false);
     }
@@ -90,6 +100,7 @@ final class CardLayer {
         List<Mark> marks = new ArrayList<>();
         state.labels().stream().filter(m -> m.page() == page).forEach(marks::add);
         state.notes().stream().filter(m -> m.page() == page).forEach(marks::add);
+        state.captures().stream().filter(m -> m.page() == page).forEach(marks::add);
         state.readings().stream().filter(m -> m.page() == page).forEach(marks::add);
         return marks;
     }
@@ -108,6 +119,10 @@ final class CardLayer {
         List<CardLayout.Card> cards = new ArrayList<>();
         for (int i = 0; i < marks.size(); i++) {
             org.eclipse.swt.graphics.Point size = size(gc, texts.get(i));
+            if (marks.get(i) instanceof CaptureMark) {
+                size.x = Math.max(size.x, THUMB_WIDTH + 2 * PAD);
+                size.y += THUMB_HEIGHT + 4;
+            }
             Mark m = marks.get(i);
             Point corner = m.card() == null ? null : m.at().plus(m.card().dx(), m.card().dy());
             cards.add(new CardLayout.Card(m.at(), size.x * pixel, size.y * pixel, corner));
@@ -181,6 +196,19 @@ final class CardLayer {
             gc.drawText(line, x, y, SWT.DRAW_TRANSPARENT);
             y += gc.textExtent(line).y;
         }
+        if (s.mark() instanceof CaptureMark capture) {
+            thumbnail(gc, capture, r, y + 2);
+        }
+    }
+
+    private void thumbnail(GC gc, CaptureMark capture, Rectangle r, int y) {
+        LoadedCapture loaded = captures.apply(capture).orElse(null);
+        if (loaded == null || loaded.traces().isEmpty()) {
+            gc.drawText(loaded == null ? "reading\u2026" : "cannot be read", r.x + PAD + 3, y, SWT.DRAW_TRANSPARENT);
+            return;
+        }
+        Plot plot = Plot.thumbnail(loaded.traces().get(0), r.width - 2 * PAD, THUMB_HEIGHT);
+        new PlotPaint(look).paint(gc, plot, r.x + PAD + 2, y);
     }
 
     private void dot(GC gc, Shown s, boolean selected) {

@@ -7,6 +7,7 @@ import java.util.List;
 
 import org.eclipse.swt.graphics.RGB;
 import org.probeleaf.job.expectation.Outcome;
+import org.probeleaf.job.mark.CaptureMark;
 import org.probeleaf.job.mark.LabelMark;
 import org.probeleaf.job.mark.Mark;
 import org.probeleaf.job.mark.NoteMark;
@@ -35,6 +36,10 @@ record CardText(String head, List<String> body, RGB colour, Outcome outcome) {
         if (mark instanceof NoteMark note) {
             List<String> lines = wrapped(note.text());
             return new CardText(lines.get(0), lines.subList(1, lines.size()), Palette.QUIET, null);
+        }
+        if (mark instanceof CaptureMark capture) {
+            return new CardText(capture.place() instanceof Place.OnPage ? capture.fileName() : shown(capture.place()),
+                    capture.note().isEmpty() ? List.of() : wrapped(capture.note()), Palette.BLUE, null);
         }
         ReadingMark r = (ReadingMark) mark;
         List<String> body = new ArrayList<>();

@@ -96,6 +96,11 @@ public final class SheetCanvas extends Canvas {
         }
 
         @Override
+        public void capturesChanged() {
+            redraw();
+        }
+
+        @Override
         public void hoverChanged() {
             redraw();
         }

@@ -49,7 +49,7 @@ final class SheetPainter {
         this.nets = new NetPainter(look);
         this.routes = new RoutePainter(look, nets);
         this.probe = new ProbePainter(look);
-        this.cards = new CardLayer(look);
+        this.cards = new CardLayer(look, session.captures()::get);
         this.board = new BoardPainter(look);
         this.tabs = new EdgeTabs(look, nets);
         this.correcting = new CorrectingPainter(look, correcting);

@@ -52,6 +52,11 @@ final class ViewportReport {
                 }
 
                 @Override
+                public void capturesChanged() {
+                    later();
+                }
+
+                @Override
                 public void suspectsChanged() {
                     later();
                 }

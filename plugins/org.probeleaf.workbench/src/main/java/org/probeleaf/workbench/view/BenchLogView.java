@@ -18,6 +18,7 @@ import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
 import org.probeleaf.job.JobState;
 import org.probeleaf.job.LogEntry;
+import org.probeleaf.job.mark.CaptureMark;
 import org.probeleaf.job.mark.LabelMark;
 import org.probeleaf.job.mark.Mark;
 import org.probeleaf.job.mark.NoteMark;
@@ -40,7 +41,7 @@ public final class BenchLogView extends SessionView {
     private Look look;
 
     @Override
-    void createContent(Composite parent) {
+    protected void createContent(Composite parent) {
         look = new Look(parent);
         Head.column(parent);
         table = new PlainTable<>(parent, Row.class, this::go);
@@ -52,12 +53,12 @@ public final class BenchLogView extends SessionView {
     }
 
     @Override
-    void refresh() {
+    protected void refresh() {
         List<Row> rows = new ArrayList<>();
         facts().ifPresent(facts -> {
             JobState state = facts.state();
             Map<Instant, Mark> marks = new HashMap<>();
-            Stream.of(state.labels(), state.notes(), state.readings()).flatMap(List::stream)
+            Stream.of(state.labels(), state.notes(), state.readings(), state.captures()).flatMap(List::stream)
                     .forEach(m -> marks.put(m.when(), m));
             state.log().forEach(e -> rows.add(new Row(e, marks.get(e.when()))));
         });
@@ -84,6 +85,9 @@ public final class BenchLogView extends SessionView {
     private Image icon(Row row) {
         if (row.mark() instanceof ReadingMark) {
             return look.icon("reading");
+        }
+        if (row.mark() instanceof CaptureMark) {
+            return look.icon("wave");
         }
         if (row.mark() instanceof NoteMark) {
             return look.icon("note");

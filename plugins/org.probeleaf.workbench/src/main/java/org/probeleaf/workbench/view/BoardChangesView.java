@@ -34,7 +34,7 @@ public final class BoardChangesView extends SessionView {
     private Foot foot;
 
     @Override
-    void createContent(Composite parent) {
+    protected void createContent(Composite parent) {
         Look look = new Look(parent);
         Head.column(parent);
         table = new PlainTable<>(parent, Row.class, r -> BoardWalk.go(session().orElse(null), r.kept().change()));
@@ -86,7 +86,7 @@ public final class BoardChangesView extends SessionView {
     }
 
     @Override
-    void refresh() {
+    protected void refresh() {
         List<Row> rows = new ArrayList<>();
         facts().ifPresent(f -> {
             Boards boards = f.state().boards();

@@ -22,7 +22,7 @@ public final class BoardsView extends SessionView {
     private Foot foot;
 
     @Override
-    void createContent(Composite parent) {
+    protected void createContent(Composite parent) {
         Look look = new Look(parent);
         Head.column(parent);
         table = new PlainTable<>(parent, BoardComparison.Row.class, this::go);
@@ -69,7 +69,7 @@ public final class BoardsView extends SessionView {
     }
 
     @Override
-    void refresh() {
+    protected void refresh() {
         table.show(facts().map(f -> BoardComparison.of(f.state().boards())).orElse(List.of()));
         foot.show("");
     }

@@ -30,7 +30,7 @@ public final class CorrectionsView extends SessionView {
     private Foot foot;
 
     @Override
-    void createContent(Composite parent) {
+    protected void createContent(Composite parent) {
         Look look = new Look(parent);
         Head.column(parent);
         table = new PlainTable<>(parent, Row.class, this::go);
@@ -82,7 +82,7 @@ public final class CorrectionsView extends SessionView {
     }
 
     @Override
-    void refresh() {
+    protected void refresh() {
         List<Row> rows = new ArrayList<>();
         facts().map(Facts::state).ifPresent(state -> {
             SheetReading reading = state.sheetReading();

@@ -30,7 +30,7 @@ public final class DoubtsView extends SessionView {
     private Foot foot;
 
     @Override
-    void createContent(Composite parent) {
+    protected void createContent(Composite parent) {
         Look look = new Look(parent);
         Head.column(parent);
         table = new PlainTable<>(parent, Doubt.class, d -> {
@@ -53,7 +53,7 @@ public final class DoubtsView extends SessionView {
     }
 
     @Override
-    void refresh() {
+    protected void refresh() {
         table.show(facts().filter(Facts::recognised).map(f -> f.netlist().doubts()).orElse(List.of()));
     }
 

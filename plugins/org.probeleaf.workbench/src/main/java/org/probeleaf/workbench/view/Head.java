@@ -11,12 +11,13 @@ import org.probeleaf.workbench.look.Look;
 import org.probeleaf.workbench.look.Palette;
 
 /** Two lines at the top of a view: what it is about, and a word on it. */
-final class Head {
+public final class Head {
 
     private final Label title;
     private final Label words;
 
-    Head(Composite parent, Look look) {
+    /** Makes it at the top of a view. */
+    public Head(Composite parent, Look look) {
         Composite head = new Composite(parent, SWT.NONE);
         head.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
         head.setBackground(look.colour(Palette.WHITE));
@@ -37,7 +38,8 @@ final class Head {
         words.setLayoutData(wide);
     }
 
-    void show(String head, String line) {
+    /** Shows a title and a word on it. */
+    public void show(String head, String line) {
         if (!title.isDisposed()) {
             title.setText(head.replace("&", "&&"));
             words.setText(line.replace("&", "&&"));
@@ -46,7 +48,7 @@ final class Head {
     }
 
     /** A view's content: one column without margins, on white. */
-    static void column(Composite parent) {
+    public static void column(Composite parent) {
         GridLayout layout = new GridLayout(1, false);
         layout.marginWidth = 0;
         layout.marginHeight = 0;

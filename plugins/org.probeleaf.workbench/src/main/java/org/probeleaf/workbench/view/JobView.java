@@ -40,7 +40,7 @@ public final class JobView extends SessionView {
     private Label file;
 
     @Override
-    void createContent(Composite parent) {
+    protected void createContent(Composite parent) {
         look = new Look(parent);
         scroll = new ScrolledComposite(parent, SWT.V_SCROLL);
         scroll.setExpandHorizontal(true);
@@ -126,7 +126,7 @@ public final class JobView extends SessionView {
     }
 
     @Override
-    void refresh() {
+    protected void refresh() {
         if (form.isDisposed()) {
             return;
         }

@@ -39,7 +39,7 @@ public final class PartBookView extends SessionView {
     private boolean going;
 
     @Override
-    void createContent(Composite parent) {
+    protected void createContent(Composite parent) {
         Head.column(parent);
         filter = new Text(parent, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
         filter.setMessage("Type, value or what it is");
@@ -142,7 +142,7 @@ public final class PartBookView extends SessionView {
     }
 
     @Override
-    void refresh() {
+    protected void refresh() {
         Part part = session().flatMap(SheetSession::selection).map(Selection::part).orElse(null);
         String value = part == null ? null : part.value();
         if (value == null || value.equals(lookedUp) || editor.hasDraft()) {

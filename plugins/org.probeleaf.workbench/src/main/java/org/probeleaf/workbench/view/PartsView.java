@@ -24,7 +24,7 @@ public final class PartsView extends SessionView {
     private PlainTable<Part> table;
 
     @Override
-    void createContent(Composite parent) {
+    protected void createContent(Composite parent) {
         Head.column(parent);
         filter = new Text(parent, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
         filter.setMessage("Designator or value");
@@ -42,7 +42,7 @@ public final class PartsView extends SessionView {
     }
 
     @Override
-    void refresh() {
+    protected void refresh() {
         Facts facts = facts().filter(Facts::recognised).orElse(null);
         if (facts == null || filter.isDisposed()) {
             table.show(List.of());

@@ -26,7 +26,7 @@ import org.probeleaf.workbench.look.Look;
 import org.probeleaf.workbench.look.Palette;
 
 /** A table of records: columns of text, a picture in the first, and one thing to do with a row. */
-final class PlainTable<T> {
+public final class PlainTable<T> {
 
     private final Class<T> type;
     private final TableViewer viewer;
@@ -38,7 +38,7 @@ final class PlainTable<T> {
     private Function<T, Color> colour = row -> null;
 
     /** @param open what double click and Enter do */
-    PlainTable(Composite parent, Class<T> type, Consumer<T> open) {
+    public PlainTable(Composite parent, Class<T> type, Consumer<T> open) {
         this.type = type;
         pages = new Composite(parent, SWT.NONE);
         pages.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
@@ -62,7 +62,7 @@ final class PlainTable<T> {
     }
 
     /** What stands in place of the table while it is empty. */
-    void hint(String words) {
+    public void hint(String words) {
         empty = new Composite(pages, SWT.NONE);
         GridLayout margins = new GridLayout();
         margins.marginWidth = 12;
@@ -78,7 +78,7 @@ final class PlainTable<T> {
     }
 
     /** The colour of a row's text; null gives the usual one. */
-    void colours(Function<T, Color> of) {
+    public void colours(Function<T, Color> of) {
         colour = of;
     }
 
@@ -88,7 +88,7 @@ final class PlainTable<T> {
      * @param weight share of the width
      * @param image  gives the picture before the text, or null
      */
-    void column(String title, int weight, int minimum, Function<T, String> text, Function<T, Image> image) {
+    public void column(String title, int weight, int minimum, Function<T, String> text, Function<T, Image> image) {
         TableViewerColumn column = new TableViewerColumn(viewer, SWT.LEFT);
         column.getColumn().setText(title);
         layout.setColumnData(column.getColumn(), new ColumnWeightData(weight, minimum, true));
@@ -116,7 +116,8 @@ final class PlainTable<T> {
         });
     }
 
-    void show(List<T> rows) {
+    /** Shows rows in place of those before. */
+    public void show(List<T> rows) {
         if (!viewer.getTable().isDisposed()) {
             viewer.setInput(rows);
             stack.topControl = empty != null && rows.isEmpty() ? empty : frame;
@@ -124,11 +125,18 @@ final class PlainTable<T> {
         }
     }
 
-    void focus() {
+    /** Takes the keys. */
+    public void focus() {
         viewer.getTable().setFocus();
     }
 
-    TableViewer viewer() {
+    /** Tells of the row that is chosen, by mouse or keys. */
+    public void onChoice(Consumer<T> chosen) {
+        viewer.addSelectionChangedListener(e -> first(e.getSelection() instanceof IStructuredSelection s ? s : null, chosen));
+    }
+
+    /** The viewer itself. */
+    public TableViewer viewer() {
         return viewer;
     }
 }

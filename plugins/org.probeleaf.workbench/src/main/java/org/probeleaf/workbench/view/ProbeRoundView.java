@@ -31,7 +31,7 @@ public final class ProbeRoundView extends SessionView {
     private boolean going;
 
     @Override
-    void createContent(Composite parent) {
+    protected void createContent(Composite parent) {
         look = new Look(parent);
         Head.column(parent);
         head = new Head(parent, look);
@@ -78,7 +78,7 @@ public final class ProbeRoundView extends SessionView {
     }
 
     @Override
-    void refresh() {
+    protected void refresh() {
         String selected = session().flatMap(SheetSession::selection).filter(s -> s.part() != null)
                 .map(s -> s.part().ref()).orElse(ref);
         if (selected != null && !selected.equals(ref)) {

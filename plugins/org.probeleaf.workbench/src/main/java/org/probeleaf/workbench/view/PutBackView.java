@@ -28,7 +28,7 @@ public final class PutBackView extends SessionView {
     private Foot foot;
 
     @Override
-    void createContent(Composite parent) {
+    protected void createContent(Composite parent) {
         Look look = new Look(parent);
         Head.column(parent);
         head = new Head(parent, look);
@@ -71,7 +71,7 @@ public final class PutBackView extends SessionView {
     }
 
     @Override
-    void refresh() {
+    protected void refresh() {
         List<KeptBoardChange> open = facts().map(f -> f.state().boards().open()).orElse(List.of());
         table.show(open);
         setPartName(open.isEmpty() ? "Put-back" : "Put-back (" + open.size() + ")");

@@ -13,7 +13,7 @@ import org.probeleaf.workbench.session.SessionListener;
 import org.probeleaf.workbench.session.SheetSession;
 
 /** A view that follows the job in front. Called on the display thread. */
-abstract class SessionView extends ViewPart implements SessionListener {
+public abstract class SessionView extends ViewPart implements SessionListener {
 
     private final Runnable follower = this::follow;
     private SheetSession session;
@@ -44,16 +44,18 @@ abstract class SessionView extends ViewPart implements SessionListener {
     }
 
     /** Makes the widgets. */
-    abstract void createContent(Composite parent);
+    protected abstract void createContent(Composite parent);
 
     /** Shows what is so now; there may be no job. */
-    abstract void refresh();
+    protected abstract void refresh();
 
-    Optional<SheetSession> session() {
+    /** The job in front. */
+    protected final Optional<SheetSession> session() {
         return Optional.ofNullable(session);
     }
 
-    Optional<Facts> facts() {
+    /** What is known of it. */
+    protected final Optional<Facts> facts() {
         return session().flatMap(SheetSession::facts);
     }
 

@@ -12,12 +12,12 @@ public final class SheetsView extends SessionView {
     private ThumbnailList list;
 
     @Override
-    void createContent(Composite parent) {
+    protected void createContent(Composite parent) {
         list = new ThumbnailList(parent);
     }
 
     @Override
-    void refresh() {
+    protected void refresh() {
         if (!list.isDisposed()) {
             list.show(session().orElse((SheetSession) null));
         }

@@ -34,7 +34,7 @@ public final class SuspectsView extends SessionView {
     private Finding shown;
 
     @Override
-    void createContent(Composite parent) {
+    protected void createContent(Composite parent) {
         Look look = new Look(parent);
         Head.column(parent);
         head = new Head(parent, look);
@@ -90,7 +90,7 @@ public final class SuspectsView extends SessionView {
     }
 
     @Override
-    void refresh() {
+    protected void refresh() {
         Optional<SuspectFinder> finder = session().map(SheetSession::suspects);
         Finding finding = finder.flatMap(SuspectFinder::finding).orElse(null);
         if (finding != shown || finding == null) {

@@ -37,7 +37,7 @@ public final class WhereItGoesView extends SessionView {
     private Look look;
 
     @Override
-    void createContent(Composite parent) {
+    protected void createContent(Composite parent) {
         look = new Look(parent);
         Head.column(parent);
         head = new Head(parent, look);
@@ -51,7 +51,7 @@ public final class WhereItGoesView extends SessionView {
     }
 
     @Override
-    void refresh() {
+    protected void refresh() {
         Facts facts = facts().orElse(null);
         Optional<RouteFinder> routes = session().map(SheetSession::routes);
         routes.ifPresent(r -> bar.show(r.following()));

@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.workbench.session;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.Consumer;
+
+import org.probeleaf.job.Job;
+import org.probeleaf.job.JobException;
+import org.probeleaf.job.mark.CaptureMark;
+import org.probeleaf.schematic.checksum.Sha256;
+import org.probeleaf.waveform.format.CaptureException;
+import org.probeleaf.waveform.format.CaptureReader;
+import org.probeleaf.waveform.format.ImportOptions;
+import org.probeleaf.waveform.format.ImportWords;
+import org.probeleaf.waveform.format.Imported;
+
+/**
+ * The captures of a job, read and measured when they are first asked for, on a thread of their own. Called on the display
+ * thread.
+ */
+public final class CaptureShelf {
+
+    private static final long LARGEST = 512L << 20;
+
+    private final ExecutorService thread = Executors.newSingleThreadExecutor(r -> {
+        Thread t = new Thread(r, "captures");
+        t.setDaemon(true);
+        return t;
+    });
+    private final JobThread jobs;
+    private final Consumer<Runnable> post;
+    private final Consumer<Trouble> trouble;
+    private final Runnable tell;
+    private final Map<String, LoadedCapture> loaded = new HashMap<>();
+    private final Set<String> asked = new HashSet<>();
+
+    CaptureShelf(JobThread jobs, Consumer<Runnable> post, Consumer<Trouble> trouble, Runnable tell) {
+        this.jobs = jobs;
+        this.post = post;
+        this.trouble = trouble;
+        this.tell = tell;
+    }
+
+    /** A capture; empty while it is being read, which this begins. */
+    public Optional<LoadedCapture> get(CaptureMark mark) {
+        LoadedCapture known = loaded.get(mark.id());
+        if (known != null && known.mark().readAs().equals(mark.readAs())) {
+            return Optional.of(known);
+        }
+        if (asked.add(mark.id() + " " + mark.readAs())) {
+            jobs.onJob(job -> {
+                byte[] bytes = bytes(job, mark);
+                thread.execute(() -> keep(bytes == null ? LoadedCapture.unreadable(mark, "is not as it was put in")
+                        : read(mark, bytes)));
+            });
+        }
+        return Optional.empty();
+    }
+
+    private static byte[] bytes(Job job, CaptureMark mark) {
+        try {
+            return job.captureBytes(mark);
+        } catch (JobException e) {
+            return null;
+        }
+    }
+
+    private static LoadedCapture read(CaptureMark mark, byte[] bytes) {
+        try {
+            return LoadedCapture.of(mark, CaptureReader.read(new ByteArrayInputStream(bytes),
+                    ImportWords.parse(mark.readAs())));
+        } catch (IOException | IllegalArgumentException e) {
+            return LoadedCapture.unreadable(mark, e.getMessage());
+        }
+    }
+
+    private void keep(LoadedCapture capture) {
+        post.accept(() -> {
+            loaded.put(capture.mark().id(), capture);
+            tell.run();
+        });
+    }
+
+    /** Pins a file to the selected place; what cannot be read as a capture is told and not pinned. */
+    void pin(Path file, Selection at) {
+        thread.execute(() -> {
+            try {
+                if (Files.size(file) > LARGEST) {
+                    throw new CaptureException("is larger than " + (LARGEST >> 20)
+                            + " MB; cut out the part that matters and pin that");
+                }
+                byte[] bytes = Files.readAllBytes(file);
+                String name = file.getFileName().toString();
+                Imported read = CaptureReader.read(new ByteArrayInputStream(bytes), ImportOptions.none());
+                CaptureMark mark = CaptureMark.of(at.place(), at.anchor(), name, Sha256.of(bytes), bytes.length, "", "",
+                        Instant.now());
+                keep(LoadedCapture.of(mark, read));
+                jobs.onJob(job -> job.addCapture(mark, bytes));
+            } catch (CaptureException e) {
+                trouble.accept(new Trouble(Trouble.Kind.NOTICE, file.getFileName() + ": " + e.getMessage()));
+            } catch (IOException e) {
+                trouble.accept(new Trouble(Trouble.Kind.NOTICE, file.getFileName() + " cannot be read; check the name"));
+            }
+        });
+    }
+
+    void close() {
+        thread.shutdown();
+    }
+}
