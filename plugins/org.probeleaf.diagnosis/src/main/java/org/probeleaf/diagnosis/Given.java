@@ -27,18 +27,35 @@ public record Given(Place at, boolean high) {
      */
     public static List<Given> parseAll(String text) {
         List<Given> all = new ArrayList<>();
-        for (String one : text.split(",(?=[^,=]*=)")) {
-            int is = one.lastIndexOf('=');
-            Seen level = is < 1 ? Seen.BAD : levelOf(one.substring(is + 1));
-            if (level != Seen.LOW && level != Seen.HIGH) {
-                throw new IllegalArgumentException("\"" + one.strip()
-                        + "\" holds no net at a level: write NET=0 or NET=1, with commas between");
+        StringBuilder one = new StringBuilder();
+        for (String piece : text.split(",", -1)) {
+            one.append(one.isEmpty() ? "" : ",").append(piece);
+            // A comma without a level before it belongs to a name or a spot.
+            if (piece.contains("=")) {
+                all.add(parse(one.toString().strip()));
+                one.setLength(0);
             }
-            String name = one.substring(0, is).strip();
-            boolean place = name.regionMatches(true, 0, "net:", 0, 4) || name.matches("\\d+@.*");
-            all.add(new Given(place ? Place.parse(name) : new Place.OfNet(name), level == Seen.HIGH));
+        }
+        if (all.isEmpty() || !one.isEmpty()) {
+            throw wrong(one.toString());
         }
         return all;
+    }
+
+    private static Given parse(String text) {
+        int is = text.lastIndexOf('=');
+        Seen level = is < 1 ? Seen.BAD : levelOf(text.substring(is + 1));
+        if (level != Seen.LOW && level != Seen.HIGH) {
+            throw wrong(text);
+        }
+        String name = text.substring(0, is).strip();
+        boolean place = name.regionMatches(true, 0, "net:", 0, 4) || name.matches("\\d+@.*");
+        return new Given(place ? Place.parse(name) : new Place.OfNet(name), level == Seen.HIGH);
+    }
+
+    private static IllegalArgumentException wrong(String text) {
+        return new IllegalArgumentException("\"" + text.strip()
+                + "\" holds no net at a level: write NET=0 or NET=1, with commas between");
     }
 
     private static Seen levelOf(String word) {

@@ -59,7 +59,7 @@ final class LevelModel {
         int level = switch (sight) {
             case LOW -> Level.LOW;
             case HIGH -> Level.HIGH;
-            case GOOD -> due;
+            case GOOD -> node.rail() ? node.level() : due;
             case BAD -> Level.not(due);
             case NOTHING -> evidence.isGiven(n) ? due : node.rail() ? node.level() : Level.UNKNOWN;
         };

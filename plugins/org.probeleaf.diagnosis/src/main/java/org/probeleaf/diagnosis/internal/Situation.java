@@ -12,6 +12,7 @@ import java.util.Map;
 
 import org.probeleaf.diagnosis.Given;
 import org.probeleaf.diagnosis.Observation;
+import org.probeleaf.diagnosis.Seen;
 import org.probeleaf.diagnosis.circuit.Circuit;
 import org.probeleaf.diagnosis.circuit.Level;
 import org.probeleaf.diagnosis.circuit.Node;
@@ -73,7 +74,7 @@ final class Situation {
             }
             // Taken anew, it stands last.
             at.remove(spot.terminal());
-            at.put(spot.terminal(), sight(o));
+            at.put(spot.terminal(), sight(spot.node(), o));
         }
         Evidence all = known;
         for (Map.Entry<Integer, Map<Terminal, Sight>> one : byNode.entrySet()) {
@@ -110,7 +111,11 @@ final class Situation {
         return a != b && (levels || verdicts);
     }
 
-    private static Sight sight(Observation o) {
+    /** What was seen; of a supply, a level is good or bad. */
+    private static Sight sight(Node node, Observation o) {
+        if (node.rail() && Level.known(node.level()) && (o.seen() == Seen.LOW || o.seen() == Seen.HIGH)) {
+            return (o.seen() == Seen.HIGH) == (node.level() == Level.HIGH) ? Sight.GOOD : Sight.BAD;
+        }
         return switch (o.seen()) {
             case GOOD -> Sight.GOOD;
             case BAD -> Sight.BAD;

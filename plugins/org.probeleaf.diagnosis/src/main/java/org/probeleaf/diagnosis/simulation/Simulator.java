@@ -57,6 +57,12 @@ public final class Simulator {
         this.resolver = new Resolver(circuit, level, bad, expected);
         settle(evidence.blind());
         System.arraycopy(level, 0, expected, 0, n);
+        for (Node node : circuit.nodes()) {
+            if (node.rail() && evidence.isSeen(node.index())) {
+                // A supply may be bad in other ways than by a logic level.
+                expected[node.index()] = Level.UNKNOWN;
+            }
+        }
         settle(evidence);
         this.baseLevel = level.clone();
         this.baseBad = bad.clone();
@@ -220,9 +226,9 @@ public final class Simulator {
     private void fix(int node, Evidence known) {
         int due = expected[node];
         switch (known.at(node)) {
-            case GOOD -> level[node] = due;
+            case GOOD -> level[node] = circuit.nodes().get(node).rail() ? circuit.nodes().get(node).level() : due;
             case BAD -> {
-                // Without a level, what is bad is so only as far as a fault reaches it: see run.
+                // A supply that is bad has no level. Without a level, what is bad is so only as far as a fault reaches it: see run.
                 level[node] = Level.not(due);
                 bad[node] = Level.known(due) ? 1 : 0;
             }
