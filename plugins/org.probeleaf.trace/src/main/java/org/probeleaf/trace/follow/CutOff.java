@@ -63,20 +63,23 @@ public record CutOff(BoardChange change, List<Net> nets, List<Separated> parts) 
         if (!(change instanceof BoardChange.Lift || change instanceof BoardChange.Remove)) {
             throw new IllegalArgumentException("only lifting and removing cut off");
         }
-        return by(network, Reach.of(network, from, options, null), from, options, change);
+        Reach now = Reach.of(network, from, options, null);
+        return by(network, now, now.pins(), from, options, change);
     }
 
     /**
-     * All single lifts and removals that cut something off besides themselves, those that cut off most first.
+     * All single lifts and removals that cut something off besides themselves, those that cut off most first. On a board
+     * of thousands of parts this takes a second or two, so it is not for the display thread.
      *
      * @param from    as in {@link #by}
      * @param options as in {@link #by}
      */
     public static List<CutOff> all(SignalNetwork network, Place from, FollowOptions options) {
         Reach now = Reach.of(network, from, options, null);
+        List<TracedPin> pins = now.pins();
         List<CutOff> all = new ArrayList<>();
         for (BoardChange change : now.changes()) {
-            CutOff cut = by(network, now, from, options, change);
+            CutOff cut = by(network, now, pins, from, options, change);
             if (cut.separates()) {
                 all.add(cut);
             }
@@ -91,11 +94,12 @@ public record CutOff(BoardChange change, List<Net> nets, List<Separated> parts) 
         return change instanceof BoardChange.Lift lift ? lift.pin().text() : ((BoardChange.Remove) change).ref();
     }
 
-    private static CutOff by(SignalNetwork network, Reach now, Place from, FollowOptions options, BoardChange change) {
+    private static CutOff by(SignalNetwork network, Reach now, List<TracedPin> pins, Place from, FollowOptions options,
+            BoardChange change) {
         Reach then = Reach.of(network, from, options, change);
         List<Net> nets = now.nets().stream().filter(n -> !then.nets().contains(n)).map(network::net).toList();
         Map<String, List<TracedPin>> lost = new LinkedHashMap<>();
-        for (TracedPin pin : now.pins()) {
+        for (TracedPin pin : pins) {
             boolean out = change instanceof BoardChange.Remove r && r.ref().equalsIgnoreCase(pin.part().ref());
             if (!out && !then.reaches(pin)) {
                 lost.computeIfAbsent(pin.part().ref(), r -> new ArrayList<>()).add(pin);

@@ -4,10 +4,10 @@ package org.probeleaf.trace.follow;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Queue;
 import java.util.Set;
 
@@ -30,8 +30,8 @@ final class Reach {
     private final Pin lifted;
     private final Part out;
     private final Set<String> nets = new LinkedHashSet<>();
-    private final Set<Pin> known = Collections.newSetFromMap(new IdentityHashMap<>());
-    private final List<TracedPin> pins = new ArrayList<>();
+    /** The pins at which a way arrived, also where it does not go on from there. */
+    private final Map<Pin, TracedPin> arrived = new IdentityHashMap<>();
     private final List<Step> steps = new ArrayList<>();
     private final Queue<String> open = new ArrayDeque<>();
 
@@ -65,12 +65,16 @@ final class Reach {
         return nets;
     }
 
+    /** The pins that are reached, net by net; those of nets that are not reached themselves come last. */
     List<TracedPin> pins() {
-        return pins;
+        List<TracedPin> all = new ArrayList<>();
+        nets.forEach(n -> network.signals().pinsOn(n).stream().filter(this::reaches).forEach(all::add));
+        arrived.values().stream().filter(p -> !nets.contains(p.pin().net())).sorted(TracedPin.BY_PLACE).forEach(all::add);
+        return all;
     }
 
     boolean reaches(TracedPin pin) {
-        return known.contains(pin.pin());
+        return pin.pin() != lifted && !isOut(pin) && nets.contains(pin.pin().net()) || arrived.containsKey(pin.pin());
     }
 
     /** Lifting each pin and removing each part that hands the signal on, each once. */
@@ -93,7 +97,7 @@ final class Reach {
 
     /** A lifted pin still works on its own part. */
     private void fromLifted(String net) {
-        network.signals().pinsOn(net).stream().filter(p -> p.pin() == lifted).forEach(this::reach);
+        network.signals().pinsOn(net).stream().filter(p -> p.pin() == lifted).forEach(p -> arrived.put(lifted, p));
         for (Step step : down ? network.waysFrom(net) : network.waysTo(net)) {
             if (enters(step).pin() == lifted && options.takes(step.kind())) {
                 arrive(step);
@@ -104,11 +108,6 @@ final class Reach {
     private void go() {
         while (!open.isEmpty()) {
             String net = open.remove();
-            for (TracedPin pin : network.signals().pinsOn(net)) {
-                if (pin.pin() != lifted && !isOut(pin)) {
-                    reach(pin);
-                }
-            }
             for (Step step : down ? network.waysFrom(net) : network.waysTo(net)) {
                 if (options.takes(step.kind()) && enters(step).pin() != lifted && !isOut(step.in()) && !isOut(step.out())) {
                     steps.add(step);
@@ -120,7 +119,7 @@ final class Reach {
 
     private void arrive(Step step) {
         TracedPin end = down ? step.out() : step.in();
-        reach(end);
+        arrived.put(end.pin(), end);
         boolean driven = down && step.kind().passive() && network.alwaysDriving(end.pin().net()).stream()
                 .anyMatch(p -> p.pin() != lifted && !isOut(p));
         if (end.pin() != lifted && !driven) {
@@ -135,12 +134,6 @@ final class Reach {
     private void add(String net) {
         if (!network.kind(net).isSupply() && nets.size() < options.nets() && nets.add(net)) {
             open.add(net);
-        }
-    }
-
-    private void reach(TracedPin pin) {
-        if (known.add(pin.pin())) {
-            pins.add(pin);
         }
     }
 
