@@ -18,7 +18,8 @@ final class Sketch {
 
     private static final double WIDTH = 800;
     private static final double HEIGHT = 600;
-    private static final int WIRE = 0x007000;
+    /** The colour of wires. */
+    static final int WIRE = 0x007000;
     private static final int SYMBOL = 0x800000;
     private static final int BUS = 0x0000A0;
 

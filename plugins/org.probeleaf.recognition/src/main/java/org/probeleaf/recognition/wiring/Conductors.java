@@ -144,9 +144,11 @@ public final class Conductors {
                 through++;
             }
         }
-        if (ends >= 4 && through == 0 && !isDotted(end) && crossesStraight(end, here)) {
-            joinStraight(self, end, here);
-            openCrossings.add(end);
+        if (ends + 2 * through >= 4 && !isDotted(end) && crossesStraight(end, here)) {
+            joinStraight(self, here);
+            if (through == 0) {
+                openCrossings.add(end);
+            }
             return;
         }
         for (int j : here) {
@@ -166,18 +168,25 @@ public final class Conductors {
         return page.dots().isEmpty();
     }
 
-    /** Whether lines leave in all four directions; wires drawn twice leave in the same ones again. */
+    /**
+     * Whether lines leave in all four directions, as where wires are drawn in pieces that end at a crossing; wires
+     * drawn twice leave in the same ones again.
+     */
     private boolean crossesStraight(Point end, List<Integer> here) {
         Set<String> directions = new HashSet<>();
         for (int j : here) {
             Segment s = segments.get(j);
-            Point far = s.fartherEnd(end);
-            directions.add(s.horizontal() ? far.x() > end.x() ? "right" : "left" : far.y() > end.y() ? "down" : "up");
+            for (Point far : new Point[] {s.a(), s.b()}) {
+                if (far.distance(end) > page.reach()) {
+                    directions.add(s.horizontal() ? far.x() > end.x() ? "right" : "left"
+                            : far.y() > end.y() ? "down" : "up");
+                }
+            }
         }
         return directions.size() == 4;
     }
 
-    private void joinStraight(int self, Point end, List<Integer> here) {
+    private void joinStraight(int self, List<Integer> here) {
         boolean flat = segments.get(self).horizontal();
         for (int j : here) {
             if (segments.get(j).horizontal() == flat) {
