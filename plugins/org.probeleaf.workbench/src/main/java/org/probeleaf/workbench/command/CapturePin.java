@@ -17,6 +17,7 @@ final class CapturePin {
     static void ask(SheetEditor editor) {
         FileDialog dialog = new FileDialog(editor.getSite().getShell(), SWT.OPEN);
         dialog.setText("Pin a capture to " + editor.session().selection().orElseThrow().place().text());
+        editor.session().file().map(Path::getParent).ifPresent(folder -> dialog.setFilterPath(folder.toString()));
         dialog.setFilterNames(new String[] {"Captures", "All files"});
         dialog.setFilterExtensions(new String[] {"*.csv;*.txt;*.tsv;*.dat;*.vcd;*.wav;*.CSV;*.TXT;*.VCD;*.WAV", "*"});
         String name = dialog.open();

@@ -13,11 +13,13 @@ import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
@@ -58,6 +60,12 @@ final class ScreenWords {
             place(button.getText(), button.getParent(), button.getBounds());
         } else if (control instanceof ToolBar bar) {
             Arrays.stream(bar.getItems()).forEach(i -> place(i.getText(), bar, i.getBounds()));
+        } else if (control instanceof Combo combo) {
+            place(combo.getText(), combo.getParent(), combo.getBounds());
+        } else if (control instanceof Text text && text.isEnabled()) {
+            place(text.getText().isEmpty() ? text.getMessage() : text.getText(), text.getParent(), text.getBounds());
+        } else if (control.getData("name") instanceof String name) {
+            place(name, control.getParent(), control.getBounds());
         } else if (control instanceof CTabFolder folder) {
             Arrays.stream(folder.getItems()).filter(i -> i.isShowing())
                     .forEach(i -> place(i.getText(), folder, i.getBounds()));

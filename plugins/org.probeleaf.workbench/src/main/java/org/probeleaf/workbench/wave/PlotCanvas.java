@@ -45,6 +45,7 @@ final class PlotCanvas {
     PlotCanvas(Composite parent, Runnable changed) {
         this.changed = changed;
         canvas = new Canvas(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND);
+        canvas.setData("name", "plot");
         look = new Look(canvas);
         paint = new PlotPaint(look);
         canvas.addPaintListener(e -> {
