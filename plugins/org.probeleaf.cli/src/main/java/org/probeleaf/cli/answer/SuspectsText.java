@@ -72,7 +72,7 @@ public final class SuspectsText {
             Words.wrapped(out, "    ", Arrays.asList((next.why() + "; about "
                     + String.format(Locale.ROOT, "%.1f", next.expectedProbes()) + " probes in all").split(" ")));
         } else if (!finding.suspects().isEmpty()) {
-            out.println("Probing tells no more: lift a pin or replace the likeliest part.");
+            out.println("Probing tells no more.");
         }
     }
 

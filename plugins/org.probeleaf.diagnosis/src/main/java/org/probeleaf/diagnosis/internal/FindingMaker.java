@@ -4,11 +4,13 @@ package org.probeleaf.diagnosis.internal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import org.probeleaf.diagnosis.Finding;
 import org.probeleaf.diagnosis.Given;
 import org.probeleaf.diagnosis.NextProbe;
 import org.probeleaf.diagnosis.Observation;
+import org.probeleaf.diagnosis.circuit.Terminal;
 import org.probeleaf.diagnosis.fault.Priors;
 import org.probeleaf.schematic.partbook.PartBook;
 
@@ -55,11 +57,14 @@ public final class FindingMaker {
         List<Reasons> reasons = situations.stream().map(Reasons::new).toList();
         return new Finding(new SuspectWriter(situations, reasons).write(ranking.weighed()),
                 logic.diagnoses().stream().filter(d -> !d.isEmpty()).toList(), next, logic.conflicts(),
-                notes(ranking));
+                notes(ranking, next));
     }
 
-    private List<String> notes(Ranking ranking) {
+    private List<String> notes(Ranking ranking, NextProbe next) {
         List<String> notes = new ArrayList<>();
+        if (next == null) {
+            lift(ranking.weighed()).ifPresent(notes::add);
+        }
         if (!ranking.explainedByOne()) {
             notes.add("No single fault explains all that was seen: either several parts are at fault, or a reading is"
                     + " mistaken.");
@@ -75,5 +80,26 @@ public final class FindingMaker {
             notes.add("The supplies are taken to be good; measure them first.");
         }
         return notes;
+    }
+
+    /** Where a driver and a load of one net are left, lifting a pin tells them apart. */
+    private Optional<String> lift(List<Weighed> weighed) {
+        for (Weighed driver : weighed) {
+            Terminal pin = driver.faults().get(0).terminal();
+            if (pin != null && driver.faults().size() == 1 && drives(pin)) {
+                return weighed.stream().filter(w -> w.faults().size() == 1).map(w -> w.faults().get(0))
+                        .filter(f -> f.terminal() != null && f.terminal().node() == pin.node()
+                                && !f.ref().equals(driver.faults().get(0).ref())).findFirst()
+                        .map(load -> "Probing does not tell " + driver.faults().get(0).ref() + " from " + load.ref()
+                                + ": lift " + pin.title() + " for now, and read the pin and "
+                                + now.circuit().nodes().get(pin.node()).title() + " each by itself.");
+            }
+        }
+        return Optional.empty();
+    }
+
+    private boolean drives(Terminal pin) {
+        return now.circuit().terminals().contains(pin) && now.circuit().nodes().get(pin.node()).drivers().stream()
+                .anyMatch(c -> now.circuit().cells().get(c).out() == pin);
     }
 }

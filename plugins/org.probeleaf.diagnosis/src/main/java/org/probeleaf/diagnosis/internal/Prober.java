@@ -29,7 +29,10 @@ import org.probeleaf.schematic.place.Place;
 final class Prober {
 
     /** A probe that tells less of the suspects is not worth the trouble, in bits. */
-    private static final double SETTLED = 0.02;
+    private static final double SETTLED = 0.05;
+
+    /** What comes out otherwise than expected less often than this is not looked at. */
+    private static final double SURE = 0.03;
 
     private final Circuit circuit;
     private final Evidence evidence;
@@ -59,8 +62,8 @@ final class Prober {
 
     /** The next probe, or null where none tells anything of the suspects. */
     NextProbe next() {
-        Choice best = chooser.choices().stream().filter(c -> chooser.pointing(c.place()).gain() > SETTLED).findFirst()
-                .orElse(null);
+        Choice best = chooser.choices().stream().filter(c -> Math.min(c.bad(), 1 - c.bad()) > SURE)
+                .filter(c -> chooser.pointing(c.place()).gain() > SETTLED).findFirst().orElse(null);
         if (best == null) {
             return null;
         }

@@ -66,7 +66,8 @@ final class Reasons {
     private static String begin(Fault fault, String ref, Terminal at, Node node) {
         return switch (fault.kind()) {
             case LOADS_LOW, LOADS_HIGH -> ref + " hangs on " + node.title();
-            case BRIDGED -> ref + " has " + node.title() + " beside another pin";
+            case BRIDGED -> fault.text().contains("joined") ? ref + " has " + node.title() + " next to pin "
+                    + fault.beside() : ref + " lies across " + node.title();
             default -> ref + " drives " + node.title();
         };
     }
@@ -127,7 +128,8 @@ final class Reasons {
             Cell cell = circuit.cells().get(index);
             if (cell.part() == part && cell.out() == out) {
                 for (Terminal t : cell.in()) {
-                    Sight sight = t == null ? Sight.NOTHING : evidence.at(t.node());
+                    Sight sight = t == null || circuit.nodes().get(t.node()).rail() ? Sight.NOTHING
+                            : evidence.at(t.node());
                     if (sight == Sight.GOOD) {
                         good.add(circuit.nodes().get(t.node()).title());
                     } else if (sight == Sight.LOW || sight == Sight.HIGH) {

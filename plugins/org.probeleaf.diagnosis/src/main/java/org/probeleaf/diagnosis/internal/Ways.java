@@ -47,7 +47,10 @@ final class Ways {
     List<String> through(int from) {
         List<String> refs = new ArrayList<>();
         for (int at = from; at != to.index() && next.get(at) != null; at = next.get(at).out().node()) {
-            refs.add(circuit.ref(next.get(at).part()));
+            String ref = circuit.ref(next.get(at).part());
+            if (refs.isEmpty() || !refs.get(refs.size() - 1).equals(ref)) {
+                refs.add(ref);
+            }
         }
         return refs;
     }
