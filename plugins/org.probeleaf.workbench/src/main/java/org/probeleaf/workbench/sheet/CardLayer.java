@@ -28,7 +28,7 @@ import org.probeleaf.workbench.geometry.PageFrame;
 import org.probeleaf.workbench.look.Look;
 import org.probeleaf.workbench.look.Palette;
 import org.probeleaf.workbench.session.LoadedCapture;
-import org.probeleaf.workbench.wave.PlotPaint;
+import org.probeleaf.workbench.plot.PlotPaint;
 
 /** The marks of the job on the sheet: cards with leader lines, or dots where the sheet is shown small. */
 final class CardLayer {

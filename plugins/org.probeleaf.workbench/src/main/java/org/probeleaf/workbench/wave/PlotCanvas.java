@@ -17,6 +17,7 @@ import org.probeleaf.waveform.plot.PlotTrace;
 import org.probeleaf.waveform.plot.PlotWindow;
 import org.probeleaf.workbench.look.Look;
 import org.probeleaf.workbench.look.Palette;
+import org.probeleaf.workbench.plot.PlotPaint;
 
 /**
  * A plot to work with. The wheel draws it apart and together about the pointer, a drag moves it along, two cursors are put

@@ -19,6 +19,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.probeleaf.waveform.plot.Plot;
 import org.probeleaf.waveform.plot.SvgPlot;
 import org.probeleaf.workbench.look.Look;
+import org.probeleaf.workbench.plot.PlotPaint;
 
 /** Writes a plot as a picture: SVG for print, PNG for messages. */
 final class PlotExport {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // SPDX-FileCopyrightText: The Probeleaf authors
-package org.probeleaf.workbench.wave;
+package org.probeleaf.workbench.plot;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
