@@ -142,3 +142,32 @@ xdotool mousemove $(on_screen 1 830 450)
 wait_for '"trial":"DONE"'
 settle
 picture window-correct
+
+# Followed through its gates, with suspects for what was read.
+xdotool key Escape
+settle
+# shellcheck disable=SC2046  # three numbers each
+click_on $(pin_of IC5.8) && settle
+mark r 'bad' && enter
+click_on $(pin_of IC1.21) && settle
+xdotool key g
+xdotool key g
+wait_for '"route":[1-9][0-9]'
+settle
+picture window-suspects
+kill "$window_process"
+while kill -0 "$window_process" 2>/dev/null; do sleep 0.1; done
+
+# A capture on the strobe: a made square wave with a slow edge.
+awk 'BEGIN { print "Time (s),CH1 (V)"; for (i = 0; i < 2000; i++) { p = (i % 200) / 200
+  v = p < 0.3 ? 0.2 : 3.5 * (1 - exp(-(p - 0.3) * 30)) + 0.2; printf "%.9g,%.4f\n", i * 1e-8, v } }' >"$temp/strobe.csv"
+"$root/probeleaf" capture "$job" IC1.21 "$temp/strobe.csv" --note 'while it reads' >/dev/null
+start_window work2 "$job"
+wait_for '"recognised":true,"recognising":false'
+settle
+xdotool mousemove --window "$window" 215 35 click 1
+settle
+# shellcheck disable=SC2046  # three numbers each
+click_on $(pin_of IC1.21)
+settle
+picture window-waveform

@@ -5,6 +5,7 @@ package org.probeleaf.workbench.sheet;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.GC;
 import org.probeleaf.schematic.geometry.Point;
+import org.probeleaf.schematic.netlist.Net;
 import org.probeleaf.trace.TracedPin;
 import org.probeleaf.trace.follow.Followed.Node;
 import org.probeleaf.workbench.geometry.PageFrame;
@@ -26,9 +27,16 @@ final class RoutePainter {
         this.font = look.font(-2, true);
     }
 
-    /** Under the ink. */
-    void bands(GC gc, PageFrame frame, Route route) {
+    /**
+     * Under the ink.
+     *
+     * @param selected has a band of its own, or null
+     */
+    void bands(GC gc, PageFrame frame, Route route, Net selected) {
         for (Node node : route.nodes()) {
+            if (selected != null && selected.id().equals(node.net().id())) {
+                continue;
+            }
             // A supply runs everywhere: its band would drown the signal.
             if (!node.kind().isSupply() && node.net().pages().contains(frame.page())) {
                 nets.followed(gc, frame, node.net());

@@ -109,10 +109,10 @@ final class SheetPainter {
     }
 
     private void under(GC gc, PageFrame frame, List<FindHit> hits, int hit) {
-        if (!correcting.shows()) {
-            session.routes().route().ifPresent(r -> routes.bands(gc, frame, r));
-        }
         Net selected = session.selectedNet().orElse(null);
+        if (!correcting.shows()) {
+            session.routes().route().ifPresent(r -> routes.bands(gc, frame, r, selected));
+        }
         if (selected != null) {
             nets.band(gc, frame, selected);
         }
