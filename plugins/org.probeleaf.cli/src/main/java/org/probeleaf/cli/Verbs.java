@@ -26,6 +26,7 @@ import org.probeleaf.cli.verb.RootCommand;
 import org.probeleaf.cli.verb.SuspectsCommand;
 import org.probeleaf.cli.verb.TraceCommand;
 import org.probeleaf.cli.verb.UndoCommand;
+import org.probeleaf.cli.verb.WaveCommand;
 import org.probeleaf.cli.verb.WindowCommand;
 
 import picocli.CommandLine;
@@ -42,6 +43,7 @@ final class Verbs {
     static {
         add("nets", "Read drawings and say what is connected.", NetsCommand::new);
         add("trace", "Say where a signal goes, over all sheets.", TraceCommand::new);
+        add("wave", "Measure and judge a captured waveform.", WaveCommand::new);
         add("suspects", "Say which parts may be to blame, and where to probe next.", SuspectsCommand::new);
         add("job", "Make a job, show it, check its file.", JobCommand::new);
         add("label", "Overlay a net label on a job's sheets.", LabelCommand::new);

@@ -74,6 +74,7 @@ public final class TideLogger {
         Path folder = Files.createDirectories(Path.of(args[0]));
         Files.write(folder.resolve(PDF), logger.pdf());
         Files.write(folder.resolve(JSON), logger.json());
+        StrobeCapture.write(folder);
         if (!logger.faults().isEmpty()) {
             throw new IllegalStateException("the drawing has faults:\n" + String.join("\n", logger.faults()));
         }

@@ -18,6 +18,7 @@ public final class Judge {
     private static final double SIGMAS = 3;
     private static final double RINGS = 20;
     private static final double SLOW_SHARE = 0.3;
+    private static final double BEARABLE = 0.2;
 
     private final Channel channel;
     private final Measures measures;
@@ -127,7 +128,7 @@ public final class Judge {
         ringing(shape);
         slow(by);
         noise(by);
-        boolean harm = findings.stream().anyMatch(Judge::harmful);
+        boolean harm = !findings.isEmpty() && !bearable();
         Verdict plain = beat.even() ? Verdict.CLOCKING : Verdict.TOGGLING;
         String beats = measures.edges() == 0 ? "It passes from one state to the other." : beat.even()
                 ? "It goes up and down every " + Si.text(beat.usual(), "s") + " ("
@@ -143,8 +144,12 @@ public final class Judge {
         levels(by);
     }
 
-    private static boolean harmful(Verdict v) {
-        return v != Verdict.NO_SIGNAL;
+    /** Whether all that is odd are slow edges which leave most of the period alone: told, but it still clocks. */
+    private boolean bearable() {
+        double rise = measures.rise().known() ? measures.rise().value() : 0;
+        double fall = measures.fall().known() ? measures.fall().value() : 0;
+        return findings.equals(List.of(Verdict.SLOW_EDGES)) && measures.period().known()
+                && Math.max(rise, fall) <= BEARABLE * measures.period().value();
     }
 
     /** Ringing that reaches back between the levels; strong ringing that does not is told without being the verdict. */

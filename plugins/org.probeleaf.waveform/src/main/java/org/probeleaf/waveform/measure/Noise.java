@@ -16,13 +16,15 @@ public record Noise(double sigma, double step) {
 
     private static final int LOOKED_AT = 100_000;
     private static final int DISTINCT = 2000;
-    /** The root of the sum of the squares of 1, -4, 6, -4, 1. */
-    private static final double FOURTH = Math.sqrt(70);
+    /** Differences of rising order and the roots of the sums of their squares. */
+    private static final double[][] DIFFERENCES = {{1, -1, 0, 0, 0}, {1, -2, 1, 0, 0}, {1, -3, 3, -1, 0}, {1, -4, 6, -4, 1}};
+    private static final double[] ROOTS = {Math.sqrt(2), Math.sqrt(6), Math.sqrt(20), Math.sqrt(70)};
     private static final double MAD_TO_SIGMA = 1.4826;
 
     /**
-     * Estimates both. The noise is what fourth differences leave, their median taken, so that edges do not count and a
-     * curve with some twenty samples for each of its bends does not either.
+     * Estimates both. The noise is what differences of neighbours leave, their median taken, so that edges do not count. The
+     * least of four orders counts: higher ones see through a curve, lower ones through levels that are only a few samples
+     * long.
      *
      * @param samples    the values
      * @param resolution the step where it is known, else NaN
@@ -30,26 +32,37 @@ public record Noise(double sigma, double step) {
     static Noise of(Samples samples, double resolution) {
         int n = samples.size();
         int stride = Math.max(1, n / LOOKED_AT);
-        double[] fourth = new double[n / stride + 1];
         double[] values = new double[n / stride + 1];
-        int count = 0;
         int held = 0;
         for (int i = 0; i < n; i += stride) {
             double value = samples.get(i);
             if (!Double.isNaN(value)) {
                 values[held++] = value;
             }
-            if (i >= 2 && i + 2 < n) {
-                double d = samples.get(i - 2) - 4 * samples.get(i - 1) + 6 * value - 4 * samples.get(i + 1)
-                        + samples.get(i + 2);
-                if (!Double.isNaN(d)) {
-                    fourth[count++] = Math.abs(d);
-                }
+        }
+        double sigma = Double.POSITIVE_INFINITY;
+        for (int order = 0; order < ROOTS.length; order++) {
+            sigma = Math.min(sigma, sigma(samples, order, stride));
+        }
+        double step = Double.isNaN(resolution) ? grid(Arrays.copyOf(values, held)) : resolution;
+        return new Noise(Double.isInfinite(sigma) ? 0 : sigma, step);
+    }
+
+    private static double sigma(Samples samples, int order, int stride) {
+        int n = samples.size();
+        double[] weights = DIFFERENCES[order];
+        double[] all = new double[n / stride + 1];
+        int count = 0;
+        for (int i = 0; i + order + 1 < n; i += stride) {
+            double d = 0;
+            for (int k = 0; k <= order + 1; k++) {
+                d += weights[k] * samples.get(i + k);
+            }
+            if (!Double.isNaN(d)) {
+                all[count++] = Math.abs(d);
             }
         }
-        double sigma = count == 0 ? 0 : MAD_TO_SIGMA * median(Arrays.copyOf(fourth, count)) / FOURTH;
-        double step = Double.isNaN(resolution) ? grid(Arrays.copyOf(values, held)) : resolution;
-        return new Noise(sigma, step);
+        return count == 0 ? Double.POSITIVE_INFINITY : MAD_TO_SIGMA * median(Arrays.copyOf(all, count)) / ROOTS[order];
     }
 
     /** The step of which all values are whole multiples, apart from an offset; 0 where there is none that is plain. */

@@ -24,7 +24,7 @@ public final class Si {
     /**
      * With so many digits at most, zeros at the end left out.
      *
-     * @param unit without prefix; may be empty
+     * @param unit without prefix; may be empty. Per cent and plain numbers take no prefix
      */
     public static String text(double value, int digits, String unit) {
         if (!Double.isFinite(value)) {
@@ -34,9 +34,13 @@ public final class Si {
         if (rounded.signum() == 0) {
             return ("0 " + unit).strip();
         }
+        if (unit.equals("%") || unit.isEmpty()) {
+            boolean odd = Math.abs(value) < 1e-4 || Math.abs(value) >= 1e7;
+            String plain = odd ? String.valueOf(rounded.doubleValue()) : rounded.stripTrailingZeros().toPlainString();
+            return (plain + " " + unit).strip();
+        }
         int magnitude = rounded.precision() - rounded.scale() - 1;
-        int exponent = unit.isEmpty() && magnitude >= -3 && magnitude < 5 ? 0
-                : Math.max(SMALLEST, Math.min(LARGEST, Math.floorDiv(magnitude, 3) * 3));
+        int exponent = Math.max(SMALLEST, Math.min(LARGEST, Math.floorDiv(magnitude, 3) * 3));
         String number = rounded.movePointLeft(exponent).stripTrailingZeros().toPlainString();
         return (number + " " + PREFIXES[(exponent - SMALLEST) / 3] + unit).strip();
     }

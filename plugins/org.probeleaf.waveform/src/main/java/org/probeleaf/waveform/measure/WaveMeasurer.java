@@ -146,8 +146,7 @@ public final class WaveMeasurer {
         /** A sample, with what it may miss of the peak between samples. */
         private Figure extreme(int at) {
             Samples s = channel.samples();
-            double bend = at > 0 && at + 1 < s.size() ? s.get(at - 1) - 2 * s.get(at) + s.get(at + 1) : 0;
-            double missed = Double.isNaN(bend) ? 0 : Math.abs(bend) / 4;
+            double missed = missed(at);
             return Figure.of(s.get(at), missed + SIGMAS * noise.sigma() + noise.step() / 2);
         }
 
@@ -213,10 +212,23 @@ public final class WaveMeasurer {
         }
 
         private double peakBend(boolean outward) {
-            int at = outward ? extremes.maxAt : extremes.minAt;
+            return missed(outward ? extremes.maxAt : extremes.minAt);
+        }
+
+        /** How far beyond a greatest or least sample the waveform may go between samples; nothing where it stays there. */
+        private double missed(int at) {
             Samples s = channel.samples();
-            double bend = at > 0 && at + 1 < s.size() ? s.get(at - 1) - 2 * s.get(at) + s.get(at + 1) : 0;
+            if (at < 1 || at + 1 >= s.size() || stays(at, 1) || stays(at, -1)) {
+                return 0;
+            }
+            double bend = s.get(at - 1) - 2 * s.get(at) + s.get(at + 1);
             return Double.isNaN(bend) ? 0 : Math.abs(bend) / 4;
+        }
+
+        private boolean stays(int at, int way) {
+            int further = at + 2 * way;
+            Samples s = channel.samples();
+            return further >= 0 && further < s.size() && s.get(at + way) == s.get(at) && s.get(further) == s.get(at);
         }
     }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
 import org.junit.jupiter.api.Test;
@@ -124,8 +125,11 @@ class JudgeTest {
 
     @Test
     void slowEdges_areTold() {
-        verdict("slow-edges", Shapes.sampled(t -> 0.2 + 3.2 * Shapes.trapezoid(t, 3 * US, 5 * US, 3 * US, 20 * US), 0,
+        verdict("slow-edges", Shapes.sampled(t -> 0.2 + 3.2 * Shapes.trapezoid(t, 6 * US, 4 * US, 6 * US, 20 * US), 0,
                 0.05 * US, 4000), LS);
+        Judgement still = judge(Shapes.sampled(t -> 0.2 + 3.2 * Shapes.trapezoid(t, 3 * US, 5 * US, 3 * US, 20 * US), 0,
+                0.05 * US, 4000), LS);
+        assertEquals(List.of(Verdict.CLOCKING, Verdict.SLOW_EDGES), still.findings(), still.toString());
         verdict("clocking", Shapes.sampled(t -> 0.2 + 4.6 * Shapes.trapezoid(t, 3 * US, 5 * US, 3 * US, 20 * US), 0,
                 0.05 * US, 4000), family("4000B"));
     }

@@ -1,0 +1,192 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.cli.verb;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+import org.probeleaf.cli.answer.WaveJson;
+import org.probeleaf.cli.answer.WaveText;
+import org.probeleaf.cli.io.Console;
+import org.probeleaf.cli.io.ExitCode;
+import org.probeleaf.cli.io.JsonTarget;
+import org.probeleaf.cli.io.PartBooks;
+import org.probeleaf.cli.io.Problem;
+import org.probeleaf.schematic.partbook.LevelBook;
+import org.probeleaf.schematic.partbook.LogicLevels;
+import org.probeleaf.schematic.quantity.BenchValue;
+import org.probeleaf.schematic.quantity.Quantity;
+import org.probeleaf.schematic.quantity.QuantityKind;
+import org.probeleaf.waveform.format.CaptureException;
+import org.probeleaf.waveform.format.CaptureReader;
+import org.probeleaf.waveform.format.ImportOptions;
+import org.probeleaf.waveform.format.Imported;
+import org.probeleaf.waveform.judge.Thresholds;
+import org.probeleaf.waveform.report.CaptureReport;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code wave}: measures and judges a capture. */
+@Command(name = "wave", description = {
+    "Measure a captured waveform by IEEE Std 181, and say whether the signal lives, whether the next stage can read it,"
+            + " and why. A capture is delimited text, VCD or WAV; what was assumed in reading it is said.", "",
+    "Composite video is known by its sync: rates, levels and porches are measured, and whether a display would lock."})
+public final class WaveCommand extends Verb {
+
+    @Parameters(paramLabel = "CAPTURE", description = "The file.")
+    private Path capture;
+
+    @Option(names = "--channel", paramLabel = "NAME", description = "Only the channel of that name.")
+    private String channel;
+
+    @Option(names = "--family", paramLabel = "NAME", description = {
+        "Judge by the input levels of a logic family (74LS, 74HC, 4000B), a chip (Z80), or a part's value (SN74LS32N)."})
+    private String family;
+
+    @Option(names = "--supply", paramLabel = "V", description = "The supply that the family runs from, as 4.5V.")
+    private String supply;
+
+    @Option(names = "--threshold", paramLabel = "V", description = "Judge by one voltage that the next stage needs, as 2.0V.")
+    private String threshold;
+
+    @Option(names = "--against", paramLabel = "CAPTURE", description = "Compare with a capture of the same net that is good.")
+    private Path against;
+
+    @Option(names = "--interval", paramLabel = "T", description = "Distance of samples, as 2us, where the file does not tell.")
+    private String interval;
+
+    @Option(names = "--scale", paramLabel = "V", description = {
+        "What one unit of the file is in volts; of a sound file, its full scale."})
+    private String scale;
+
+    @Option(names = "--delimiter", paramLabel = "C", description = {
+        "Between the columns of a text: a character, tab or space."})
+    private String delimiter;
+
+    @Option(names = "--decimal", paramLabel = "C", description = "The decimal sign of a text, . or ,")
+    private String decimal;
+
+    @Option(names = "--time-column", paramLabel = "N", description = "Which column is the time, from 1; 0 for none.")
+    private Integer timeColumn;
+
+    @Option(names = "--json", paramLabel = "FILE", description = "Write the answer as JSON (- for standard output).")
+    private String json;
+
+    public WaveCommand(Console console) {
+        super(console);
+    }
+
+    @Override
+    ExitCode run() throws IOException {
+        Thresholds thresholds = thresholds();
+        ImportOptions options = options();
+        Imported imported = read(capture, options);
+        Imported reference = against == null ? null : read(against, options);
+        CaptureReport report;
+        try {
+            report = CaptureReport.of(imported, channel, thresholds, reference);
+        } catch (IllegalArgumentException e) {
+            throw Problem.usage(e.getMessage());
+        }
+        if (json != null) {
+            JsonTarget.object(console(), json, out -> WaveJson.write(out, report));
+        } else {
+            WaveText.write(console().out(), report);
+        }
+        return ExitCode.DONE;
+    }
+
+    private static Imported read(Path file, ImportOptions options) throws IOException {
+        if (!Files.isRegularFile(file)) {
+            throw Problem.input(file + (Files.isDirectory(file) ? ": is a folder; name a file in it"
+                    : ": there is no such file; check the name"), null);
+        }
+        try {
+            return CaptureReader.read(file, options);
+        } catch (CaptureException e) {
+            throw Problem.input(file + ": " + e.getMessage(), e);
+        } catch (OutOfMemoryError e) {
+            throw Problem.input(file + ": is too large for the memory there is; cut out the part that matters", e);
+        }
+    }
+
+    private Thresholds thresholds() {
+        if (family != null && threshold != null) {
+            throw Problem.usage("--family and --threshold do not go together; say one of them");
+        }
+        if (threshold != null) {
+            return Thresholds.plain(value("--threshold", threshold, QuantityKind.VOLTAGE_DC));
+        }
+        if (family == null) {
+            if (supply != null) {
+                throw Problem.usage("--supply goes with --family; say which family");
+            }
+            return null;
+        }
+        return Thresholds.of(levels(supply == null ? Double.NaN : value("--supply", supply, QuantityKind.VOLTAGE_DC)));
+    }
+
+    private LogicLevels levels(double volts) {
+        LevelBook book = LevelBook.standard();
+        Optional<LogicLevels> found = book.named(family).or(() -> book.of(family, volts, PartBooks.book(console())));
+        if (found.isEmpty()) {
+            throw Problem.usage("there is no family \"" + family + "\"; known are " + book.levels().stream()
+                    .map(LogicLevels::name).collect(Collectors.joining(", ")));
+        }
+        LogicLevels levels = found.get();
+        if (Double.isNaN(volts)) {
+            return levels;
+        }
+        String plain = levels.name().replaceFirst("@.*", "");
+        return book.levels().stream().filter(l -> l.name().replaceFirst("@.*", "").equals(plain) && l.supply() == volts)
+                .findFirst().or(() -> Optional.of(levels).filter(l -> l.supplyMin() <= volts && volts <= l.supplyMax()))
+                .orElseThrow(() -> Problem.usage("the levels of " + plain + " at " + supply + " are not known; known are those at "
+                        + book.levels().stream().filter(l -> l.name().replaceFirst("@.*", "").equals(plain))
+                                .map(l -> l.supply() + " V").collect(Collectors.joining(", "))));
+    }
+
+    private ImportOptions options() {
+        ImportOptions options = ImportOptions.none();
+        if (interval != null) {
+            double seconds = value("--interval", interval, QuantityKind.TIME);
+            if (!(seconds > 0)) {
+                throw Problem.usage("--interval: the distance of samples is a time above zero, as 2us");
+            }
+            options = options.withInterval(seconds);
+        }
+        if (scale != null) {
+            options = options.withScale(value("--scale", scale, QuantityKind.VOLTAGE_DC));
+        }
+        if (delimiter != null) {
+            String d = delimiter.equals("tab") ? "\t" : delimiter.equals("space") ? " " : delimiter;
+            if (d.length() != 1) {
+                throw Problem.usage("--delimiter: one character, tab or space is expected");
+            }
+            options = options.withDelimiter(d.charAt(0));
+        }
+        if (decimal != null) {
+            if (!decimal.equals(".") && !decimal.equals(",")) {
+                throw Problem.usage("--decimal: . or , is expected");
+            }
+            options = options.withDecimal(decimal.charAt(0));
+        }
+        return timeColumn == null ? options : options.withTimeColumn(Math.max(0, timeColumn));
+    }
+
+    private static double value(String option, String text, QuantityKind kind) {
+        try {
+            Quantity quantity = BenchValue.parse(text, kind).quantity();
+            if (quantity.kind() != kind) {
+                throw new IllegalArgumentException("\"" + text + "\" is no " + kind.title());
+            }
+            return quantity.value();
+        } catch (IllegalArgumentException e) {
+            throw Problem.usage(option + ": " + e.getMessage());
+        }
+    }
+}
