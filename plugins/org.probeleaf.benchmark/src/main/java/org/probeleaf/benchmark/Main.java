@@ -8,6 +8,7 @@ import org.probeleaf.benchmark.probes.AnswerCommand;
 import org.probeleaf.benchmark.probes.ProbesCommand;
 import org.probeleaf.benchmark.score.ScoreCommand;
 import org.probeleaf.benchmark.speed.GrowthCommand;
+import org.probeleaf.benchmark.speed.ImportCommand;
 import org.probeleaf.benchmark.speed.SetCommand;
 import org.probeleaf.benchmark.speed.SpeedCommand;
 import org.probeleaf.benchmark.trace.TraceCommand;
@@ -21,7 +22,7 @@ import picocli.CommandLine.Help.Ansi;
         description = "Measures how well sheets are read, how fast, what breaks that, how few probes find a fault, and how"
             + " fast a signal is traced.",
         subcommands = {ScoreCommand.class, SpeedCommand.class, GrowthCommand.class, SetCommand.class, FuzzCommand.class,
-            LetteringCommand.class, ProbesCommand.class, AnswerCommand.class, TraceCommand.class, AllCommand.class})
+            LetteringCommand.class, ProbesCommand.class, AnswerCommand.class, TraceCommand.class, ImportCommand.class, AllCommand.class})
 public final class Main {
 
     private static final int HELP_WIDTH = 100;

@@ -131,6 +131,26 @@ class WaveTest {
         assertTrue(channel(answer, 1).get("reasons").toString().contains("a logic trace has no volts"));
     }
 
+    /** Lines of 64 us with sync of 4.7 us and 0.3 V, porches of 1.5 and 5.8 us, a picture of 0.7 V (BT.470). */
+    @Test
+    void wave_video_isMeasuredAsSuch() throws IOException {
+        StringBuilder text = new StringBuilder("Interval: 100 ns\nVIDEO (mV)\n");
+        for (int i = 0; i < 20 * 640; i++) {
+            double p = (i * 0.1 + 3.04) % 64;
+            text.append(p < 4.7 ? 0 : p < 10.5 || p > 62.5 ? 300 : 1000).append('\n');
+        }
+        Path file = file("video.txt", text.toString());
+        Map<?, ?> c = channel(Shell.run("wave", file, "--json", "-").done().json(), 0);
+        assertEquals("video", c.get("verdict"));
+        Map<?, ?> video = (Map<?, ?>) c.get("video");
+        assertEquals("625/50", video.get("system"));
+        assertEquals(15625, number(video, "line_Hz"), 5);
+        assertEquals(0.3, number(video, "sync_V"), 0.003);
+        assertEquals(4.7e-6, number(video, "sync_s"), 0.1e-6);
+        assertEquals(true, video.get("would_lock"));
+        assertTrue(Shell.run("wave", file).done().out().contains("A display would lock to it."));
+    }
+
     @Test
     void wave_options_correctWhatWasAssumed() throws IOException {
         Path plain = file("plain.txt", "0\n0\n0\n5\n5\n5\n5\n0\n0\n0\n0\n5\n5\n5\n5\n0\n0\n");

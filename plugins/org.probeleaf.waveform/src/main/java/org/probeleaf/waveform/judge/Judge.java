@@ -91,13 +91,14 @@ public final class Judge {
             boolean weak = swings && by.band() && measures.levels().low() < by.high();
             find(weak ? Verdict.WEAK_LOW : Verdict.STATIC_HIGH, weak
                     ? "Its lower level, " + Si.text(measures.low().value(), unit) + ", is no low for " + name + ", which wants "
-                            + Si.text(by.low(), unit) + " or less."
+                            + Si.text(by.low(), unit) + " or less: its driver is too weak, or another holds against it."
                     : capital(moves) + ", which is high for " + name + " (" + Si.text(by.high(), unit) + " or more).");
         } else if (lows) {
             boolean weak = swings && by.band() && measures.levels().high() > by.low();
             find(weak ? Verdict.WEAK_HIGH : Verdict.STATIC_LOW, weak
                     ? "Its upper level, " + Si.text(measures.high().value(), unit) + ", is no high for " + name + ", which wants "
-                            + Si.text(by.high(), unit) + " or more."
+                            + Si.text(by.high(), unit) + " or more: its driver is too weak, its pull-up is missing, or another"
+                            + " output holds against it."
                     : capital(moves) + ", which is low for " + name + " (" + Si.text(by.low(), unit)
                             + (by.band() ? " or less)." : " is never passed)."));
         } else {

@@ -34,6 +34,8 @@ public enum Verdict {
     UNKNOWN("unknown"),
     /** A logic trace that nobody drives. */
     FLOATING("floating"),
+    /** Composite video, which is no logic signal. */
+    VIDEO("video"),
     /** There is nothing to judge. */
     NO_SIGNAL("no-signal");
 

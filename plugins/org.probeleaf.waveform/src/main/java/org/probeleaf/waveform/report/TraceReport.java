@@ -14,6 +14,7 @@ import org.probeleaf.waveform.judge.DigitalJudge;
 import org.probeleaf.waveform.judge.Judge;
 import org.probeleaf.waveform.judge.Judgement;
 import org.probeleaf.waveform.judge.Thresholds;
+import org.probeleaf.waveform.judge.Verdict;
 import org.probeleaf.waveform.measure.DigitalMeasures;
 import org.probeleaf.waveform.measure.Figure;
 import org.probeleaf.waveform.measure.Measures;
@@ -59,8 +60,16 @@ public record TraceReport(String name, String unit, int samples, double interval
         f.put("undershoot_pct", m.undershoot());
         f.put("pulse_s", m.pulse());
         f.put("separation_s", m.separation());
-        return new TraceReport(channel.name(), channel.unit(), m.samples(), m.interval(), f, m,
-                Judge.judge(channel, m, thresholds), video.orElse(null));
+        Judgement judgement = thresholds == null && video.filter(VideoSignal::composite).isPresent() ? picture()
+                : Judge.judge(channel, m, thresholds);
+        return new TraceReport(channel.name(), channel.unit(), m.samples(), m.interval(), f, m, judgement,
+                video.orElse(null));
+    }
+
+    private static Judgement picture() {
+        return new Judgement(Verdict.VIDEO, List.of(Verdict.VIDEO),
+                List.of("Its sync pulses have the beat of lines: composite video, which is not judged as logic."), Double.NaN,
+                Double.NaN, null);
     }
 
     /** Measures and judges a line of logic states. */

@@ -30,4 +30,12 @@ public record VideoSignal(VideoSystem system, Figure lineRate, Figure fieldRate,
     public VideoSignal {
         reasons = List.copyOf(reasons);
     }
+
+    /** Deeper sync than this, in volts, is a logic signal. */
+    static final double LOGIC = 1.2;
+
+    /** Whether it is composite video, and not sync pulses at logic levels. */
+    public boolean composite() {
+        return sync.value() <= LOGIC;
+    }
 }

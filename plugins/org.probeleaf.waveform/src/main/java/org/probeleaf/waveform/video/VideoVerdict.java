@@ -21,7 +21,6 @@ final class VideoVerdict {
     private static final double NARROWEST = 3.2e-6;
     private static final double WIDEST = 7e-6;
     private static final double UNSTEADY = 1e-6;
-    private static final double LOGIC = 1.2;
 
     private final LineTiming timing;
     private final Figure sync;
@@ -51,7 +50,7 @@ final class VideoVerdict {
         Boolean interlaced = interlaced();
         rates(system, interlaced);
         boolean volts = unit.equals("V");
-        if (volts && sync.value() <= LOGIC) {
+        if (volts && sync.value() <= VideoSignal.LOGIC) {
             levels(system == null ? VideoSystem.COLOUR_625 : system);
         } else if (volts) {
             reasons.add("Sync is " + Si.text(sync.value(), 3, "V") + " deep: these are sync pulses at logic levels, no composite"
