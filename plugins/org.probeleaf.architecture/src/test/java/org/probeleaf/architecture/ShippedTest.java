@@ -103,10 +103,10 @@ class ShippedTest {
                 "the folders are not assembled; run mvn verify on the whole");
     }
 
-    /** Name and texts of each row of the list. */
+    /** Name and texts of each row of the list, which is the page's first table. */
     private static Map<String, String> list() throws IOException {
         return Files.readAllLines(House.root().resolve("docs/licences/README.md")).stream()
-                .filter(l -> l.startsWith("| ") && !l.startsWith("| file")).map(l -> l.split("\\s*\\|\\s*"))
+                .takeWhile(l -> !l.startsWith("## ")).filter(l -> l.startsWith("| ") && !l.startsWith("| file")).map(l -> l.split("\\s*\\|\\s*"))
                 .collect(Collectors.toMap(c -> c[1], c -> c[4], (a, b) -> b, LinkedHashMap::new));
     }
 
