@@ -18,6 +18,7 @@ public final class Judge {
     private static final double SIGMAS = 3;
     private static final double RINGS = 20;
     private static final double SLOW_SHARE = 0.3;
+    private static final String UNJUDGED = "No family and no threshold was said, so its levels are not judged.";
     private static final double BEARABLE = 0.2;
 
     private final Channel channel;
@@ -51,6 +52,9 @@ public final class Judge {
                     Double.NaN, Double.NaN, null);
         }
         boolean two = measures.levels().two();
+        if (!unit.equals("V")) {
+            return withoutVolts(two);
+        }
         Thresholds by = said != null ? said : two ? null : Thresholds.usual();
         double noise = Math.min(SIGMAS * measures.noise().sigma(), by == null || !by.band() ? Double.MAX_VALUE
                 : 0.25 * (by.high() - by.low()));
@@ -67,6 +71,20 @@ public final class Judge {
         }
         return new Judgement(findings.get(0), findings, reasons, margin(by, false, lows), margin(by, true, highs),
                 said == null ? null : lows && highs);
+    }
+
+    /** Levels mean nothing to a family; the beat can still be told. */
+    private Judgement withoutVolts(boolean two) {
+        if (two) {
+            moves(null, Visits.of(channel, measures.levels().reference(30), measures.levels().reference(70),
+                    SIGMAS * measures.noise().sigma()), measures.levels().reference(30), measures.levels().reference(70));
+            reasons.remove(UNJUDGED);
+        } else {
+            find(Verdict.STATIC, "It stays at " + Si.text(measures.levels().low(), unit) + ".");
+        }
+        reasons.add(unit.isEmpty() ? "Nobody knows how many volts that is, so its levels are not judged; say the scale."
+                : "It is no voltage, so its levels are not judged.");
+        return new Judgement(findings.get(0), findings, reasons, Double.NaN, Double.NaN, null);
     }
 
     private double margin(Thresholds by, boolean upper, boolean there) {
@@ -203,7 +221,7 @@ public final class Judge {
     /** Whether both levels are good enough, where somebody said for what. */
     private void levels(Thresholds by) {
         if (by == null) {
-            reasons.add("No family and no threshold was said, so its levels are not judged.");
+            reasons.add(UNJUDGED);
             return;
         }
         double low = by.low() - measures.levels().low();

@@ -12,6 +12,8 @@ public enum Verdict {
     STATIC_HIGH("static-high"),
     /** Stays low. */
     STATIC_LOW("static-low"),
+    /** Stays at one level, and nobody knows how many volts that is. */
+    STATIC("static"),
     /** Stays where it is neither a valid low nor a valid high. */
     BETWEEN("between"),
     /** Its upper level is not a valid high. */

@@ -13,9 +13,10 @@ package org.probeleaf.waveform.measure;
  */
 public record Figure(double value, double uncertainty, String reason) {
 
-    /** A figure that was had. */
+    /** A figure that was had; none where it is no finite number. */
     public static Figure of(double value, double uncertainty) {
-        return new Figure(value, Math.abs(uncertainty), null);
+        return Double.isFinite(value) ? new Figure(value, Math.abs(uncertainty), null)
+                : none("the values are too large to reckon with");
     }
 
     /** A figure that has no meaning here. */

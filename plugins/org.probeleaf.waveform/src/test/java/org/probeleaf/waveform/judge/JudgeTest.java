@@ -150,6 +150,17 @@ class JudgeTest {
         assertEquals(volts - 0.2, j.lowMargin(), 1e-6);
     }
 
+    /** A sound card knows no volts. */
+    @Test
+    void withoutVolts_levelsAreNotJudged() {
+        Channel c = wave(JudgeTest::clock);
+        Channel bare = Channel.of("A", "", c.times(), c.samples());
+        verdict("clocking", bare, LS);
+        assertNull(judge(bare, LS).toggles());
+        assertTrue(judge(bare, LS).reasons().toString().contains("say the scale"), judge(bare, LS).toString());
+        verdict("static", Channel.of("A", "", c.times(), wave(t -> 0.5).samples()), null);
+    }
+
     @Test
     void nothing_isNoSignal() {
         verdict("no-signal", Channel.volts("A", US, Double.NaN), LS);

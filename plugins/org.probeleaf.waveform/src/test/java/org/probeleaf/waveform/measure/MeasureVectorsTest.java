@@ -145,6 +145,12 @@ class MeasureVectorsTest {
     }
 
     @Test
+    void valuesTooLarge_haveNoFigureAndSayWhy() {
+        Measures m = measure(Channel.volts("A", US, 1e308, -1e308, 1e308, -1e308, 1e308));
+        assertEquals("the values are too large to reckon with", m.rms().reason());
+    }
+
+    @Test
     void noSample_saysSo() {
         assertEquals("there is no sample", measure(Channel.volts("A", US, Double.NaN, Double.NaN)).rms().reason());
     }
