@@ -109,4 +109,49 @@ class OneStyleTest {
 
         assertEquals("-: L1.?1 U1.P2; -: U1.P1 U1.P3", Reading.nets(Reading.read(sketch.page(1))));
     }
+
+    /** A chip drawn in plain lines with a number on each lead, 10 points apart; its first left pin ends at (x, y). */
+    private void chip(String ref, double x, double y, int rows) {
+        double bottom = y + 10 * rows;
+        wire(x + 20, y - 10, x + 80, y - 10, x + 80, bottom, x + 20, bottom, x + 20, y - 10);
+        sketch.text(ref, x + 20, y - 12, 6);
+        for (int i = 0; i < rows; i++) {
+            wire(x, y + 10 * i, x + 20, y + 10 * i);
+            wire(x + 80, y + 10 * i, x + 100, y + 10 * i);
+            sketch.text(String.valueOf(i + 1), x + 8, y + 10 * i - 1, 4)
+                    .text(String.valueOf(2 * rows - i), x + 88, y + 10 * i - 1, 4);
+        }
+    }
+
+    @Test
+    void recognise_wiresAndDotsInTheStyleOfBoxes_areNoneOfTheBoxes() {
+        chip("IC1", 100, 100, 4);
+        chip("IC2", 400, 100, 4);
+        wire(200, 100, 400, 100);
+        wire(200, 110, 330, 110, 330, 160, 90, 160, 90, 130, 100, 130);
+        wire(300, 100, 300, 180);
+        wire(300, 180, 80, 180, 80, 120, 100, 120);
+        sketch.dot(300, 100);
+        wire(330, 130, 400, 130);
+        sketch.dot(330, 130);
+
+        assertEquals("-: IC1.3 IC1.8 IC2.1; -: IC1.4 IC1.7 IC2.4", Reading.nets(Reading.read(sketch.page(1))));
+    }
+
+    @Test
+    void recognise_pinNameOnTheLeadsOfManyParts_isNoLabel() {
+        chip("IC1", 100, 100, 4);
+        for (int i = 0; i < 3; i++) {
+            double x = 260 + 30 * i;
+            wire(200, 100 + 10 * i, x, 100 + 10 * i, x, 160);
+            wire(x, 160, x, 172);
+            sketch.outline(x - 3, 172, x + 3, 172, x + 3, 190, x - 3, 190);
+            wire(x, 190, x, 210);
+            wire(x - 4, 210, x + 4, 210);
+            sketch.upright("IO1", x - 1, 171, 4).upright("R" + (i + 1), x - 6, 186, 6).text("GND", x - 5, 218, 6);
+        }
+
+        assertEquals("-: IC1.6 R3.?1; -: IC1.7 R2.?1; -: IC1.8 R1.?1; GND: R1.?1 R2.?1 R3.?1",
+                Reading.nets(Reading.read(sketch.page(1))));
+    }
 }

@@ -102,6 +102,14 @@ final class Sketch {
         return this;
     }
 
+    /** Text that is written upwards; its base line starts at (x, y). */
+    Sketch upright(String text, double x, double y, double size) {
+        double length = 0.6 * size * text.length();
+        texts.add(new Text(text, new Point(x, y), 270, size, new Box(x - 0.72 * size, y - length, x + 0.2 * size, y),
+                "Sans", 0, true));
+        return this;
+    }
+
     /** A line of a symbol through the given corners. */
     Sketch line(double... xy) {
         strokes.add(new Stroke(points(xy), false, false, 0.6, SYMBOL, false, false));

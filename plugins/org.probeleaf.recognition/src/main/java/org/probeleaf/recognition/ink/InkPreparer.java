@@ -29,7 +29,7 @@ public final class InkPreparer {
         List<Text> texts = drawing.texts();
         double pitch = Pitch.measure(segments, texts);
         double reach = Math.max(0.15, REACH * pitch);
-        StyleRoles roles = new StyleRoles(segments, cutter.styles(), cutter.dots(), pitch, reach);
+        StyleRoles roles = new StyleRoles(segments, cutter.styles(), cutter.dots(), texts, pitch, reach);
         List<Segment> wires = new ArrayList<>();
         List<Segment> buses = new ArrayList<>();
         List<Segment> symbols = new ArrayList<>();

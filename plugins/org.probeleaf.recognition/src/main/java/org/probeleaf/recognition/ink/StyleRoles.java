@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
+import org.probeleaf.drawing.primitive.Text;
 import org.probeleaf.recognition.ink.Segment.Shape;
 import org.probeleaf.schematic.geometry.Point;
 
@@ -23,10 +24,13 @@ final class StyleRoles {
 
     private static final int SAME_COLOUR = 5;
     private static final int OTHER_COLOUR = 4;
+    /** The least share of the long lines of the style that has most of them that wires have. */
+    private static final double LEAST_LONG = 0.25;
 
     private final Role[] roles;
 
-    StyleRoles(List<Segment> segments, List<Style> styles, List<Dot> dots, double pitch, double reach) {
+    StyleRoles(List<Segment> segments, List<Style> styles, List<Dot> dots, List<Text> texts, double pitch,
+            double reach) {
         int n = styles.size();
         roles = new Role[n];
         Arrays.fill(roles, Role.SYMBOL);
@@ -43,6 +47,11 @@ final class StyleRoles {
         List<int[]> junctions = junctions(segments, styles, dots, reach, pitch);
         if (!chooseByDots(junctions, open)) {
             chooseByLength(aloof(longInk, segments, reach), straight, other, styles, open);
+        }
+        boolean[] leads = LeadStyles.find(segments, texts, pitch, n);
+        for (int i = 0; i < n; i++) {
+            // Leads and wires of one style: it is no style of wires alone.
+            roles[i] = leads[i] ? Role.SYMBOL : roles[i];
         }
         findBuses(segments, styles, open, reach);
     }
@@ -117,7 +126,8 @@ final class StyleRoles {
                 commonest = i;
             }
         }
-        if (best >= 0 && styles.get(best).width() <= 1.5 * Math.max(1, styles.get(commonest).width())) {
+        boolean enough = best >= 0 && longInk[best] >= LEAST_LONG * Arrays.stream(longInk).max().orElse(0);
+        if (enough && styles.get(best).width() <= 1.5 * Math.max(1, styles.get(commonest).width())) {
             roles[best] = Role.WIRE;
         }
     }

@@ -31,12 +31,16 @@ final class TagFinder {
     /** A reference to another sheet and zone behind a name: {@code /2.3A}, {@code /4C}. */
     private static final Pattern ELSEWHERE = Pattern.compile("\\s*[/ ]\\s*\\d{1,2}[.:/]?\\d{0,2}[A-Z]\\d{0,2}$");
 
+    private static final double LONGEST_LEAD = 3;
+
     private final PageInk page;
     private final Conductors conductors;
     private final List<Body> bodies;
     private final TextPool pool;
     private final List<Tag> tags = new ArrayList<>();
     private final Set<Text> labelTexts = new HashSet<>();
+    /** Numbers of the segments that meet symbols. */
+    private final Set<Integer> meeting = new HashSet<>();
 
     TagFinder(PageInk page, Conductors conductors, List<Body> bodies, TextPool pool) {
         this.page = page;
@@ -51,6 +55,7 @@ final class TagFinder {
 
     /** Ids of bodies that are flags: outlines that little more than hold the name in line with a contact. */
     Set<Integer> findFlags(List<Contact> contacts) {
+        contacts.forEach(c -> meeting.add(c.segment()));
         Map<Integer, List<Contact>> byBody = new LinkedHashMap<>();
         contacts.forEach(c -> byBody.computeIfAbsent(c.body(), k -> new ArrayList<>()).add(c));
         Map<Integer, Set<Integer>> bodiesOf = new HashMap<>();
@@ -327,7 +332,7 @@ final class TagFinder {
                 continue;
             }
             boolean mayCarry = s.upright() && s.horizontal() == flat && (conductors.isWire(i) || onLeads
-                    || page.wires().isEmpty() || isBare(i, s));
+                    || page.wires().isEmpty() && !isLead(i, s) || isBare(i, s));
             double d = mayCarry ? onLine(t, isShared(t, s, flat) ? run(s) : s, flat) : Double.MAX_VALUE;
             d = Math.min(d, atEnd(t, s, flat, i));
             d += conductors.isWire(i) ? 0 : 0.3 * t.size();
@@ -343,6 +348,11 @@ final class TagFinder {
             labelTexts.add(t);
             add(t.text(), best, s.nearest(t.origin()), LabelKind.LABEL);
         }
+    }
+
+    /** Whether a line that may be a wire or a lead is a lead by its looks: what stands on it belongs to the symbol. */
+    private boolean isLead(int segment, Segment s) {
+        return meeting.contains(segment) && s.length() < LONGEST_LEAD * page.pitch();
     }
 
     /** Whether a text stands on most of a short line and on what goes on from there. */
