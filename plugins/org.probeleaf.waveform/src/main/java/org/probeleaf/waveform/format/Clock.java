@@ -14,6 +14,7 @@ final class Clock {
 
     private static final int KEPT = 1 << 20;
     private static final double EVEN = 0.1;
+    private static final double LEAP = 1.5;
     private static final double ROUNDED = 0.75;
 
     private double[] times = new double[1 << 10];
@@ -90,7 +91,7 @@ final class Clock {
             return true;
         }
         double quantum = most - least;
-        rounded = worst <= ROUNDED * quantum && twoSteps(least, most);
+        rounded = worst <= ROUNDED * quantum && (twoSteps(least, most) || leaps(step));
         return rounded;
     }
 
@@ -108,6 +109,23 @@ final class Clock {
             }
         }
         return kept > 4;
+    }
+
+    /**
+     * Times with a fixed number of digits get coarser as they grow: they stand still for some samples and then leap. A gap
+     * is a leap with no standing still beside it.
+     */
+    private boolean leaps(double step) {
+        boolean stood = false;
+        for (int i = 1; i < kept; i++) {
+            double d = times[i] - times[i - 1];
+            boolean still = i > 1 && times[i - 1] == times[i - 2] || i + 1 < kept && times[i + 1] == times[i];
+            stood |= d == 0;
+            if (d > LEAP * step && !still) {
+                return false;
+            }
+        }
+        return stood;
     }
 
     /** The time base, or null where there are no two different times. */

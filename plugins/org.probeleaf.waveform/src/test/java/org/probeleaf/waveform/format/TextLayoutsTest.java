@@ -229,6 +229,18 @@ class TextLayoutsTest {
         assertTrue(imported.notes().toString().contains("rounded"), imported.notes().toString());
     }
 
+    /** Four digits are fine at first and coarse later, when ten samples bear the same time. */
+    @Test
+    void timesThatGetCoarser_areEven() throws IOException {
+        StringBuilder text = new StringBuilder("t,A\n");
+        for (int i = 0; i < 20_000; i++) {
+            text.append(String.format(Locale.ROOT, "%.3e,%d\n", i * 1e-8, i % 5));
+        }
+        Imported imported = read(text.toString(), StandardCharsets.UTF_8, ImportOptions.none());
+        assertEquals(1e-8, imported.capture().channels().get(0).times().interval(), 1e-12);
+        assertTrue(imported.notes().toString().contains("rounded"), imported.notes().toString());
+    }
+
     @Test
     void whatIsBelowTheData_isLeftOutWithANote() throws IOException {
         Imported end = read("t,A\n0,1\n1,2\n2,3\nEND OF DATA\n", StandardCharsets.UTF_8, ImportOptions.none());
