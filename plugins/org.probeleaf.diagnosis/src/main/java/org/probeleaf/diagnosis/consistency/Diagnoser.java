@@ -20,6 +20,9 @@ import java.util.function.IntToDoubleFunction;
  */
 public final class Diagnoser {
 
+    /** So many conflicts are made as small as can be. */
+    private static final int LESSENED = 24;
+
     private final ConflictSource source;
     private final IntToDoubleFunction weight;
     private final Bounds bounds;
@@ -79,8 +82,7 @@ public final class Diagnoser {
                 asked++;
                 conflict = source.conflict(open.set());
                 // Small conflicts keep the search narrow, but not at any price.
-                boolean early = open.size() == 0 || System.nanoTime() - start < bounds.nanos() / 2;
-                conflict = early ? conflict.map(c -> source.lessened(c, open.set())) : conflict;
+                conflict = asked <= LESSENED ? conflict.map(c -> source.lessened(c, open.set())) : conflict;
                 conflict.ifPresent(conflicts::add);
             }
             if (conflict.isEmpty()) {

@@ -21,8 +21,11 @@ import org.probeleaf.schematic.netlist.Part;
  */
 final class Logic {
 
-    /** Three parts at once are as many as anybody looks for; the rest keeps the answer quick. */
-    private static final Diagnoser.Bounds BOUNDS = new Diagnoser.Bounds(3, 200, 4000, 120_000_000L);
+    /**
+     * Three parts at once are as many as anybody looks for. The number of questions keeps the answer quick and the same
+     * each time; the time, a second, is for a machine that has much else to do.
+     */
+    private static final Diagnoser.Bounds BOUNDS = new Diagnoser.Bounds(3, 200, 500, 1_000_000_000L);
     private static final int TRIALS = 400;
 
     private final Map<String, Integer> numbers = new LinkedHashMap<>();

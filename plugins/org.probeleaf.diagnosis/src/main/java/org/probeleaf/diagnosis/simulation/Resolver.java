@@ -19,7 +19,7 @@ import org.probeleaf.diagnosis.simulation.Simulator.State;
 final class Resolver {
 
     /** How likely a wrong input shows at the output of a gate with several. */
-    private static final double THROUGH_GATE = 0.5;
+    private static final double THROUGH_GATE = 0.4;
     /** How likely a wrong input shows at one output of a part whose function is not known. */
     private static final double THROUGH_UNKNOWN = 0.1;
     /** How likely a node without a level that is right is on the wrong one. */
@@ -174,7 +174,7 @@ final class Resolver {
             }
         }
         int out = cell.cell.logic().drive(cell.levels);
-        boolean shows = cell.plain && out == Level.UNKNOWN && openInputs(cell) == 1;
+        boolean shows = cell.plain && out == Level.UNKNOWN && wrongIsOpen(cell, seen);
         doubt = out == Level.OFF ? 0 : shows ? most : most * cell.through;
         for (int node : cell.power) {
             if (bad[node] > 0) {
@@ -185,11 +185,17 @@ final class Resolver {
         return out;
     }
 
-    private static int openInputs(Wired cell) {
-        int open = 0;
-        for (int l : cell.levels) {
-            open += Level.known(l) ? 0 : 1;
+    /** Whether one input alone is open, and that is what may be wrong. */
+    private boolean wrongIsOpen(Wired cell, int seen) {
+        int open = -1;
+        for (int i = 0; i < cell.levels.length; i++) {
+            if (!Level.known(cell.levels[i])) {
+                if (open >= 0) {
+                    return false;
+                }
+                open = i;
+            }
         }
-        return open;
+        return open >= 0 && cell.nodes[open] >= 0 && (cell.terminals[open] == seen || bad[cell.nodes[open]] > 0);
     }
 }

@@ -22,7 +22,7 @@ public final class Simulator {
     /** How often a node may change in one run: loops of memories and buses settle, or are left as they are. */
     private static final int MOST_CHANGES = 12;
     /** A doubt below this is none. */
-    private static final double LEAST = 0.03;
+    private static final double LEAST = 0.05;
 
     private final Circuit circuit;
     private final Evidence evidence;
