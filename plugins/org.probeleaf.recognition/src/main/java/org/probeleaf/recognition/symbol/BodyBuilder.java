@@ -188,7 +188,7 @@ final class BodyBuilder {
     /** The conductors that come to a body, one for each place. */
     private List<Segment> findLeads(Body b) {
         List<Segment> found = new ArrayList<>();
-        List<Point> places = new ArrayList<>();
+        NodeFinder places = new NodeFinder(page.reach());
         double thickest = b.ink().stream().mapToDouble(Segment::width).max().orElse(0);
         SpatialIndex<Segment> own = b.ink().size() > FEW ? SpatialIndex.ofSegments(b.ink(), this::around) : null;
         for (Segment c : conductors.touching(b.box().grow(page.reach() + thickest / 2))) {
@@ -196,8 +196,7 @@ final class BodyBuilder {
                 List<Segment> here = own == null ? b.ink() : own.near(end, 0);
                 if (here.stream().anyMatch(s -> s.comesNear(end, around(s)))) {
                     // Two lines that come to one place are one lead.
-                    if (places.stream().noneMatch(p -> p.distance(end) <= page.reach())) {
-                        places.add(end);
+                    if (places.node(end) == found.size()) {
                         found.add(c);
                     }
                     break;
