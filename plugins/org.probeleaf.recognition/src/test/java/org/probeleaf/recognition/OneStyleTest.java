@@ -154,4 +154,20 @@ class OneStyleTest {
         assertEquals("-: IC1.6 R3.?1; -: IC1.7 R2.?1; -: IC1.8 R1.?1; GND: R1.?1 R2.?1 R3.?1",
                 Reading.nets(Reading.read(sketch.page(1))));
     }
+
+    @Test
+    void recognise_wiresThroughAnOutlineToMarksInside_meetTheSymbolOnce() {
+        chip("IC1", 100, 100, 4);
+        wire(300, 90, 340, 90, 340, 140, 300, 140, 300, 90);
+        sketch.text("J1", 300, 86, 6);
+        for (int i = 0; i < 4; i++) {
+            double y = 100 + 10 * i;
+            wire(200, y, 310, y);
+            wire(310, y, 312, y);
+            sketch.ring(314, y, 2).text(String.valueOf(i + 1), 303, y - 1, 4);
+        }
+
+        assertEquals("-: IC1.5 J1.4; -: IC1.6 J1.3; -: IC1.7 J1.2; -: IC1.8 J1.1",
+                Reading.nets(Reading.read(sketch.page(1))));
+    }
 }

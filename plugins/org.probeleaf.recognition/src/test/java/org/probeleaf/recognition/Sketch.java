@@ -122,6 +122,17 @@ final class Sketch {
         return this;
     }
 
+    /** A circle of a symbol. */
+    Sketch ring(double x, double y, double radius) {
+        double[] xy = new double[32];
+        for (int i = 0; i < 16; i++) {
+            xy[2 * i] = x + radius * Math.cos(Math.PI * i / 8);
+            xy[2 * i + 1] = y + radius * Math.sin(Math.PI * i / 8);
+        }
+        strokes.add(new Stroke(points(xy), true, true, 0.6, SYMBOL, false, false));
+        return this;
+    }
+
     /** A closed outline of a symbol. */
     Sketch outline(double... xy) {
         strokes.add(new Stroke(points(xy), true, false, 0.6, SYMBOL, false, false));

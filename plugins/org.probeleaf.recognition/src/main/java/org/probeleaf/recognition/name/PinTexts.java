@@ -139,6 +139,7 @@ final class PinTexts {
             Point far = leadless ? towards(c.inner(), s.fartherEnd(c.inner()), 2.5 * pitch)
                     : towards(c.inner(), goneOn(c, s), LONGEST_LEAD * pitch);
             Box lead = Box.of(c.inner().x(), c.inner().y(), far.x(), far.y());
+            Box own = leadless ? lead : Box.of(c.inner().x(), c.inner().y(), c.outer().x(), c.outer().y());
             boolean flat = lead.width() >= lead.height();
             Box outline = bodies.get(c.body()).outline();
             for (Text t : pool.freeIn(lead.grow(pitch))) {
@@ -150,7 +151,7 @@ final class PinTexts {
                 double before = flat ? Math.max(lead.x0() - m.x(), m.x() - lead.x1())
                         : Math.max(lead.y0() - m.y(), m.y() - lead.y1());
                 boolean outside = outline == null || !outline.grow(-0.1 * pitch).contains(m)
-                        || outline.contains(lead);
+                        || outline.contains(own);
                 double most = Math.max(0.8 * pitch, 1.1 * t.size());
                 if (outside && aside < most && before < (form == GRID ? 0.9 : 0.4) * pitch) {
                     options.add(new Option(c, t, aside + Math.max(0, before) + 0.2 * m.distance(lead.centre())));

@@ -71,7 +71,7 @@ public final class ContactFinder {
         found.removeIf(c -> bodies.get(c.body()).box().grow(page.reach())
                 .contains(extents.get(conductors.conductor(c.segment()))));
         removeHandles(found);
-        return oneForEachPlace(found);
+        return oneForEachPlace(withoutPassing(found));
     }
 
     /** Lines of a symbol that lead from it back to it and bear no wire are part of its look, such as the grips of a plug. */
@@ -161,6 +161,29 @@ public final class ContactFinder {
 
     private static double distance(Body b, Point p) {
         return b.box().distance(p);
+    }
+
+    /** A line that passes through a symbol's outline to a pin's mark inside meets the symbol there, not at the outline. */
+    private List<Contact> withoutPassing(List<Contact> found) {
+        Map<Integer, List<Contact>> inside = new HashMap<>();
+        for (Contact c : found) {
+            Box outline = bodies.get(c.body()).outline();
+            if (outline != null && outline.grow(-page.reach()).contains(c.inner())) {
+                inside.computeIfAbsent(c.body(), k -> new ArrayList<>()).add(c);
+            }
+        }
+        return found.stream().filter(c -> inside.getOrDefault(c.body(), List.of()).stream().noneMatch(i ->
+                goesOnTo(c, i))).toList();
+    }
+
+    private boolean goesOnTo(Contact at, Contact inside) {
+        Segment s = conductors.segments().get(at.segment());
+        double aside = s.horizontal() ? Math.abs(at.inner().y() - inside.inner().y())
+                : Math.abs(at.inner().x() - inside.inner().x());
+        Box outline = bodies.get(at.body()).outline();
+        return at != inside && s.upright() && aside <= page.reach() && !outline.grow(-page.reach()).contains(at.inner())
+                && conductors.conductor(at.segment()) == conductors.conductor(inside.segment())
+                && (outline.contains(s.a()) || outline.contains(s.b()));
     }
 
     /** A conductor that meets a body twice at about the same place meets it once. */
