@@ -21,7 +21,7 @@ import java.util.function.IntToDoubleFunction;
 public final class Diagnoser {
 
     /** So many conflicts are made as small as can be. */
-    private static final int LESSENED = 24;
+    private static final int LESSENED = 8;
 
     private final ConflictSource source;
     private final IntToDoubleFunction weight;
@@ -37,13 +37,14 @@ public final class Diagnoser {
      * @param size      most components in a diagnosis
      * @param diagnoses most of them
      * @param questions most sets that are looked at
+     * @param open      most sets that wait to be looked at, before no further are made
      * @param nanos     most time, in nanoseconds
      */
-    public record Bounds(int size, int diagnoses, int questions, long nanos) {
+    public record Bounds(int size, int diagnoses, int questions, int open, long nanos) {
 
         /** Without bounds, for small systems. */
         public static Bounds none() {
-            return new Bounds(Integer.MAX_VALUE, Integer.MAX_VALUE, Integer.MAX_VALUE, Long.MAX_VALUE);
+            return new Bounds(Integer.MAX_VALUE, Integer.MAX_VALUE, Integer.MAX_VALUE, Integer.MAX_VALUE, Long.MAX_VALUE);
         }
     }
 
@@ -87,7 +88,7 @@ public final class Diagnoser {
             }
             if (conflict.isEmpty()) {
                 diagnoses.add(open.set());
-            } else if (open.size() < bounds.size()) {
+            } else if (open.size() < bounds.size() && (open.size() < 1 || queue.size() < bounds.open())) {
                 grow(open, conflict.get(), known, queue);
             } else {
                 cut(open.size() + 1);

@@ -25,7 +25,7 @@ final class Logic {
      * Three parts at once are as many as anybody looks for. The number of questions keeps the answer quick and the same
      * each time; the time, a second, is for a machine that has much else to do.
      */
-    private static final Diagnoser.Bounds BOUNDS = new Diagnoser.Bounds(3, 200, 500, 1_000_000_000L);
+    private static final Diagnoser.Bounds BOUNDS = new Diagnoser.Bounds(3, 200, 500, 5000, 1_000_000_000L);
     private static final int TRIALS = 400;
 
     private final Map<String, Integer> numbers = new LinkedHashMap<>();

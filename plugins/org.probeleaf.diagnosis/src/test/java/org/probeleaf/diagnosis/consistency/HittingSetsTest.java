@@ -50,7 +50,7 @@ class HittingSetsTest {
     @Property
     void diagnoser_boundInSize_findsAllThatAreSmaller(@ForAll("collections") List<BitSet> collection) {
         Diagnoser diagnoser = new Diagnoser(first(collection), c -> 0.1,
-                new Diagnoser.Bounds(2, 100, 1000, Long.MAX_VALUE)).run();
+                new Diagnoser.Bounds(2, 100, 1000, 1000, Long.MAX_VALUE)).run();
         Set<BitSet> small = exhaustive(collection).stream().filter(s -> s.cardinality() <= 2).collect(Collectors.toSet());
         assertEquals(small, new HashSet<>(diagnoser.diagnoses()));
         assertTrue(diagnoser.wasCut() || small.size() == exhaustive(collection).size());
