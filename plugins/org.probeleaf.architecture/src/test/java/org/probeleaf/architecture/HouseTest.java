@@ -36,7 +36,7 @@ class HouseTest {
             Map.entry("waveform", Set.of("schematic")),
             Map.entry("diagnosis", Set.of("schematic", "trace")),
             Map.entry("job", Set.of("schematic", "drawing", "recognition", "trace", "diagnosis")),
-            Map.entry("handover", Set.of("schematic", "drawing", "recognition", "trace", "diagnosis", "job")),
+            Map.entry("handover", Set.of("schematic", "drawing", "recognition", "trace", "waveform", "diagnosis", "job")),
             Map.entry("cli", Set.of("schematic", "drawing", "recognition", "trace", "waveform", "diagnosis", "job",
                     "handover")),
             Map.entry("workbench", Set.of("schematic", "drawing", "recognition", "trace", "waveform", "diagnosis", "job",

@@ -5,44 +5,50 @@ package org.probeleaf.waveform.plot;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.probeleaf.waveform.plot.PlotShape.Area;
 import org.probeleaf.waveform.plot.PlotShape.Lean;
 import org.probeleaf.waveform.plot.PlotShape.Line;
 import org.probeleaf.waveform.plot.PlotShape.Words;
 
 /**
- * A plot of one or several traces over the same time. Immutable; {@link #shapes} says what is to be painted.
+ * A plot of traces over the same time, in one pane or several. Immutable; {@link #shapes} says what is to be painted.
  *
  * @param width   in units of its own: pixels of a screen, points of a page
  * @param height  in the same
- * @param window  what is shown
- * @param traces  in the order of their names at the top
- * @param levels  values drawn across
- * @param cursors times drawn down, in seconds
+ * @param from    the time at the left edge, in seconds
+ * @param to      the time at the right edge, later than {@code from}
+ * @param panes   from the top
+ * @param cursors times drawn down
  * @param bare    without scales and names: a thumbnail
  */
-public record Plot(double width, double height, PlotWindow window, List<PlotTrace> traces, List<PlotLevel> levels,
-        List<Double> cursors, boolean bare) {
+public record Plot(double width, double height, double from, double to, List<PlotPane> panes, List<PlotCursor> cursors,
+        boolean bare) {
 
-    private static final double LEFT = 62;
-    private static final double RIGHT = 12;
-    private static final double TOP = 24;
-    private static final double BOTTOM = 26;
-    private static final double EDGE = 2;
-    /** Room that the words at an axis take, along it. */
-    private static final double TIME_WORDS = 90;
-    private static final double VALUE_WORDS = 34;
-    /** A letter is about so wide. */
-    private static final double LETTER = 6.2;
+    private static final double FLAG = 13;
 
     public Plot {
-        traces = List.copyOf(traces);
-        levels = List.copyOf(levels);
+        if (!(to > from)) {
+            throw new IllegalArgumentException("a plot needs room: " + from + " to " + to);
+        }
+        panes = List.copyOf(panes);
         cursors = List.copyOf(cursors);
     }
 
     /** A small picture of one trace, without scales. */
     public static Plot thumbnail(PlotTrace trace, double width, double height) {
-        return new Plot(width, height, trace.whole(), List.of(trace), List.of(), List.of(), true);
+        return bare(trace, trace.whole(), width, height);
+    }
+
+    /** One trace in a window, without scales. */
+    public static Plot bare(PlotTrace trace, PlotWindow window, double width, double height) {
+        PlotPane pane = PlotPane.of(List.of(trace), List.of()).between(window.low(), window.high());
+        return new Plot(width, height, window.from(), window.to(), List.of(pane), List.of(), true);
+    }
+
+    /** All of several traces in one pane, with scales. */
+    public static Plot of(List<PlotTrace> traces, List<PlotLevel> levels, double width, double height) {
+        PlotWindow all = whole(traces);
+        return new Plot(width, height, all.from(), all.to(), List.of(PlotPane.of(traces, levels)), List.of(), false);
     }
 
     /** The window that holds all of several traces. */
@@ -56,81 +62,41 @@ public record Plot(double width, double height, PlotWindow window, List<PlotTrac
         return all == null ? new PlotWindow(0, 1e-6, 0, 1) : all;
     }
 
-    /** Where the traces are drawn. */
+    /** Where the traces of each pane are drawn, in their order. */
+    public List<PlotFrame> frames() {
+        return new PaneLayout(this).frames();
+    }
+
+    /** Where the traces of the first pane are drawn; the times of all panes are the same. */
     public PlotFrame frame() {
-        return bare ? new PlotFrame(window, EDGE, EDGE, width - EDGE, height - EDGE)
-                : new PlotFrame(window, LEFT, TOP, Math.max(LEFT + 10, width - RIGHT),
-                        Math.max(TOP + 10, height - BOTTOM));
+        List<PlotFrame> frames = frames();
+        return frames.isEmpty() ? new PlotFrame(new PlotWindow(from, to, 0, 1), 0, 0, width, height) : frames.get(0);
     }
 
     /** Everything to paint, from the back to the front. */
     public List<PlotShape> shapes() {
         List<PlotShape> all = new ArrayList<>();
-        PlotFrame f = frame();
-        if (!bare) {
-            scales(all, f);
+        List<PlotFrame> frames = frames();
+        for (int i = 0; i < panes.size(); i++) {
+            boolean last = i == panes.size() - 1;
+            PaneShapes.add(all, panes.get(i), frames.get(i), bare, last);
         }
-        for (PlotTrace trace : traces) {
-            all.addAll(new TraceLine(f, trace).shapes());
-        }
-        for (PlotLevel level : levels) {
-            level(all, f, level);
-        }
-        for (double cursor : cursors) {
-            if (cursor >= window.from() && cursor <= window.to()) {
-                all.add(line(f.x(cursor), f.top(), f.x(cursor), f.bottom(), Ink.CURSOR));
-            }
-        }
-        if (!bare) {
-            all.add(new Line(new double[] {f.left(), f.top(), f.right(), f.top(), f.right(), f.bottom(), f.left(),
-                f.bottom(), f.left(), f.top()}, Ink.FRAME));
-            names(all, f);
+        if (!frames.isEmpty()) {
+            cursors.forEach(c -> cursor(all, c, frames.get(0), frames.get(frames.size() - 1)));
         }
         return all;
     }
 
-    private void scales(List<PlotShape> all, PlotFrame f) {
-        Ticks times = new Ticks(window.from(), window.to(), (int) Math.max(1, f.width() / TIME_WORDS), "s");
-        for (double t : times.values()) {
-            double x = f.x(t);
-            all.add(line(x, f.top(), x, f.bottom(), Ink.GRID));
-            all.add(new Words(x, f.bottom() + 12, times.words(t), Lean.MIDDLE, false, Ink.SCALE));
+    /** Down from a flag with its name. */
+    private void cursor(List<PlotShape> all, PlotCursor cursor, PlotFrame first, PlotFrame last) {
+        if (cursor.at() < from || cursor.at() > to) {
+            return;
         }
-        Ticks values = new Ticks(window.low(), window.high(), (int) Math.max(1, f.height() / VALUE_WORDS), unit());
-        for (double v : values.values()) {
-            double y = f.y(v);
-            all.add(line(f.left(), y, f.right(), y, Ink.GRID));
-            all.add(new Words(f.left() - 6, y, values.words(v), Lean.END, false, Ink.SCALE));
-        }
-    }
-
-    /** The unit of all traces, or none where they have several. */
-    private String unit() {
-        List<String> units = traces.stream().map(t -> t.channel().unit()).distinct().toList();
-        return units.size() == 1 ? units.get(0) : "";
-    }
-
-    private void level(List<PlotShape> all, PlotFrame f, PlotLevel level) {
-        if (level.value() >= window.low() && level.value() <= window.high()) {
-            double y = f.y(level.value());
-            all.add(line(f.left(), y, f.right(), y, Ink.LEVEL));
-            if (!bare) {
-                all.add(new Words(f.right() - 4, y - 7, level.words(), Lean.END, false, Ink.LEVEL));
-            }
-        }
-    }
-
-    /** Each trace's name with a piece of its line. */
-    private void names(List<PlotShape> all, PlotFrame f) {
-        double x = f.left();
-        for (PlotTrace trace : traces) {
-            all.add(line(x, TOP / 2, x + 22, TOP / 2, trace.ink()));
-            all.add(new Words(x + 28, TOP / 2, trace.title(), Lean.START, true, trace.ink()));
-            x += 28 + trace.title().length() * LETTER + 22;
-        }
-    }
-
-    private static Line line(double x1, double y1, double x2, double y2, Ink ink) {
-        return new Line(new double[] {x1, y1, x2, y2}, ink);
+        double x = first.x(cursor.at());
+        all.add(new Line(new double[] {x, first.top(), x, last.bottom()}, Ink.CURSOR));
+        boolean right = x + FLAG <= first.right();
+        double side = right ? x : x - FLAG;
+        all.add(Area.box(side, first.top(), side + FLAG, first.top() + FLAG, Ink.CURSOR));
+        all.add(new Words(side + FLAG / 2, first.top() + FLAG / 2, cursor.name(), Lean.MIDDLE, true, Ink.PAPER));
     }
 }

@@ -3,10 +3,16 @@
 package org.probeleaf.waveform.plot;
 
 /**
- * A value drawn across a plot: a threshold, or a state level.
+ * A value drawn across a pane: a threshold, or a state level.
  *
  * @param value in the unit of the traces
- * @param words stand at its right end
+ * @param words stand beside it in the right margin
+ * @param ink   {@link Ink#LEVEL} or {@link Ink#THRESHOLD}
  */
-public record PlotLevel(double value, String words) {
+public record PlotLevel(double value, String words, Ink ink) {
+
+    /** A state level. */
+    public PlotLevel(double value, String words) {
+        this(value, words, Ink.LEVEL);
+    }
 }

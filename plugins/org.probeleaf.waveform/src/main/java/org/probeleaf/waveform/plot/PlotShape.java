@@ -17,6 +17,18 @@ public sealed interface PlotShape {
     }
 
     /**
+     * A filled area without an edge.
+     *
+     * @param xy x and y of its corners by turns, at least three; the last is joined to the first
+     */
+    record Area(double[] xy, Ink ink) implements PlotShape {
+
+        static Area box(double x0, double y0, double x1, double y1, Ink ink) {
+            return new Area(new double[] {x0, y0, x1, y0, x1, y1, x0, y1}, ink);
+        }
+    }
+
+    /**
      * Words on one line.
      *
      * @param x    where {@code lean} says

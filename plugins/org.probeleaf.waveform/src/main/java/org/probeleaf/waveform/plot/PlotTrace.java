@@ -26,6 +26,11 @@ public record PlotTrace(String title, Channel channel, MinMaxPyramid pyramid, do
         return new PlotTrace(title, channel, pyramid, seconds, ink);
     }
 
+    /** The same under another name, in another ink. */
+    public PlotTrace as(String otherTitle, Ink other) {
+        return new PlotTrace(otherTitle, channel, pyramid, shift, other);
+    }
+
     /** Its whole length and height with a little room; one unit about a value where it is flat or empty. */
     public PlotWindow whole() {
         double[] range = pyramid.range(0, channel.size());

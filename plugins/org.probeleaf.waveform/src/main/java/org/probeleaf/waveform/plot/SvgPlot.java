@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 
+import org.probeleaf.waveform.plot.PlotShape.Area;
 import org.probeleaf.waveform.plot.PlotShape.Line;
 import org.probeleaf.waveform.plot.PlotShape.Words;
 
@@ -25,6 +26,8 @@ public final class SvgPlot {
         for (PlotShape shape : plot.shapes()) {
             if (shape instanceof Line line) {
                 line(out, line);
+            } else if (shape instanceof Area area) {
+                area(out, area);
             } else {
                 words(out, (Words) shape);
             }
@@ -39,8 +42,16 @@ public final class SvgPlot {
             out.append(" stroke-dasharray=\"").append(DoubleStream.of(line.ink().dashes()).mapToObj(SvgPlot::number)
                     .collect(Collectors.joining(" "))).append('"');
         }
+        points(out, line.xy());
+    }
+
+    private static void area(StringBuilder out, Area area) {
+        out.append("<polygon fill=\"").append(colour(area.ink())).append('"');
+        points(out, area.xy());
+    }
+
+    private static void points(StringBuilder out, double[] xy) {
         out.append(" points=\"");
-        double[] xy = line.xy();
         for (int i = 0; i < xy.length; i += 2) {
             out.append(i == 0 ? "" : " ").append(number(xy[i])).append(',').append(number(xy[i + 1]));
         }

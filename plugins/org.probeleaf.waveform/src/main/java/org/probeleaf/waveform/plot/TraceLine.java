@@ -3,6 +3,7 @@
 package org.probeleaf.waveform.plot;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 import org.probeleaf.waveform.capture.Channel;
@@ -18,11 +19,16 @@ final class TraceLine {
 
     private final PlotFrame frame;
     private final PlotTrace trace;
+    private final boolean states;
     private final List<PlotShape> shapes = new ArrayList<>();
+    private double[] xy = new double[256];
+    private int n;
 
-    TraceLine(PlotFrame frame, PlotTrace trace) {
+    /** @param states whether the values are logic states, of which a gap is an unknown one */
+    TraceLine(PlotFrame frame, PlotTrace trace, boolean states) {
         this.frame = frame;
         this.trace = trace;
+        this.states = states;
     }
 
     List<PlotShape> shapes() {
@@ -42,59 +48,80 @@ final class TraceLine {
     /** One stroke for each column, joined to the one before where they do not touch. */
     private void columns(int first, int last) {
         int columns = (int) Math.max(1, Math.floor(frame.width()));
-        List<Double> xy = new ArrayList<>();
         int from = first;
         for (int i = 0; i < columns && from <= last; i++) {
             double end = frame.time(frame.left() + (i + 1) * frame.width() / columns) - trace.shift();
             int to = Math.max(from + 1, Math.min(last + 1, trace.channel().times().indexAt(end) + 1));
             double[] range = trace.pyramid().range(from, to);
             if (Double.isNaN(range[0])) {
-                end(xy);
+                end();
             } else {
                 double x = frame.left() + (i + 0.5) * frame.width() / columns;
-                boolean down = !xy.isEmpty() && Math.abs(xy.get(xy.size() - 1) - frame.y(range[1]))
-                        < Math.abs(xy.get(xy.size() - 1) - frame.y(range[0]));
-                add(xy, x, frame.y(down ? range[1] : range[0]));
-                add(xy, x, frame.y(down ? range[0] : range[1]));
+                double low = frame.y(range[0]);
+                double high = frame.y(range[1]);
+                boolean down = n > 0 && Math.abs(xy[n - 1] - high) < Math.abs(xy[n - 1] - low);
+                add(x, down ? high : low);
+                add(x, down ? low : high);
             }
             from = to;
         }
-        end(xy);
+        end();
     }
 
     private void joined(int first, int last) {
-        List<Double> xy = new ArrayList<>();
         for (int i = first; i <= last; i++) {
             double value = trace.channel().samples().get(i);
+            double x = frame.x(trace.channel().times().at(i) + trace.shift());
+            boolean held = trace.channel().held() && n > 0;
             if (Double.isNaN(value)) {
-                end(xy);
+                if (held) {
+                    add(x, xy[n - 1]);
+                }
+                end();
+                unknown(i, last, x);
                 continue;
             }
-            double x = frame.x(trace.channel().times().at(i) + trace.shift());
-            if (trace.channel().held() && !xy.isEmpty()) {
-                add(xy, x, xy.get(xy.size() - 1));
+            if (held) {
+                add(x, xy[n - 1]);
             }
-            add(xy, x, frame.y(value));
+            add(x, frame.y(value));
         }
-        end(xy);
+        end();
     }
 
-    private static void add(List<Double> xy, double x, double y) {
-        xy.add(x);
-        xy.add(y);
+    /** A state that nobody knows: shaded between low and high, with both rails. */
+    private void unknown(int i, int last, double x) {
+        if (!states || i == last) {
+            return;
+        }
+        double from = Math.max(frame.left(), x);
+        double to = Math.min(frame.right(), frame.x(trace.channel().times().at(i + 1) + trace.shift()));
+        if (to > from) {
+            shapes.add(PlotShape.Area.box(from, frame.y(1), to, frame.y(0), Ink.UNKNOWN));
+            shapes.add(new PlotShape.Line(new double[] {from, frame.y(1), to, frame.y(1)}, trace.ink()));
+            shapes.add(new PlotShape.Line(new double[] {from, frame.y(0), to, frame.y(0)}, trace.ink()));
+        }
+    }
+
+    private void add(double x, double y) {
+        if (n + 2 > xy.length) {
+            xy = Arrays.copyOf(xy, 2 * xy.length);
+        }
+        xy[n++] = x;
+        xy[n++] = y;
     }
 
     /** A gap in the values is a gap in the line; a value alone is a short stroke. */
-    private void end(List<Double> xy) {
-        if (xy.size() == 2) {
-            add(xy, xy.get(0) + 1, xy.get(1));
+    private void end() {
+        if (n == 2) {
+            add(xy[0] + 1, xy[1]);
         }
-        if (!xy.isEmpty()) {
-            double[] line = Clip.toFrame(xy.stream().mapToDouble(Double::doubleValue).toArray(), frame);
+        if (n > 0) {
+            double[] line = Clip.toFrame(Arrays.copyOf(xy, n), frame);
             if (line.length >= 4) {
                 shapes.add(new PlotShape.Line(line, trace.ink()));
             }
-            xy.clear();
+            n = 0;
         }
     }
 }

@@ -18,6 +18,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.probeleaf.waveform.capture.Channel;
 import org.probeleaf.waveform.capture.Samples;
 import org.probeleaf.waveform.capture.TimeBase;
+import org.probeleaf.waveform.plot.PlotMask.Span;
+import org.probeleaf.waveform.plot.PlotShape.Area;
 import org.probeleaf.waveform.plot.PlotShape.Line;
 import org.probeleaf.waveform.plot.PlotShape.Words;
 import org.w3c.dom.Document;
@@ -34,7 +36,7 @@ class PlotTest {
     }
 
     private static Plot bare(PlotTrace trace, PlotWindow window) {
-        return new Plot(104, 54, window, List.of(trace), List.of(), List.of(), true);
+        return Plot.bare(trace, window, 104, 54);
     }
 
     @Test
@@ -115,14 +117,18 @@ class PlotTest {
 
     @Test
     void svg_ofAPlot_isADocumentWithItsWordsAndLines() throws Exception {
-        Plot plot = new Plot(640, 320, new PlotWindow(0, 4e-6, -1, 6),
-                List.of(trace(1e-6, 0, 5, 0, 5, 0), PlotTrace.of("good <board>", Channel.volts("R", 1e-6, 0, 4, 0, 4, 0),
-                        Ink.REFERENCE)), List.of(new PlotLevel(2, "high over 2 V")), List.of(1e-6, 2e-6), false);
+        PlotTrace good = PlotTrace.of("good <board>", Channel.volts("R", 1e-6, 0, 4, 0, 4, 0), Ink.REFERENCE);
+        PlotPane pane = PlotPane.of(List.of(trace(1e-6, 0, 5, 0, 5, 0), good), List.of(new PlotLevel(2, "high over 2 V")))
+                .with(new PlotMask(good, 0.2, 1e-7, List.of(new Span(1e-6, 2e-6)))).with(List.of(new PlotBand(0.8, 2, Ink.NEITHER)));
+        Plot plot = new Plot(640, 320, 0, 4e-6, List.of(pane), List.of(new PlotCursor("A", 1e-6), new PlotCursor("B", 2e-6)),
+                false);
         String svg = SvgPlot.of(plot);
         Document document = DocumentBuilderFactory.newInstance().newDocumentBuilder()
                 .parse(new InputSource(new StringReader(svg)));
         assertEquals(plot.shapes().stream().filter(s -> s instanceof Line).count(),
                 document.getElementsByTagName("polyline").getLength());
+        assertEquals(plot.shapes().stream().filter(s -> s instanceof Area).count(),
+                document.getElementsByTagName("polygon").getLength());
         assertEquals(plot.shapes().stream().filter(s -> s instanceof Words).count(),
                 document.getElementsByTagName("text").getLength());
         assertTrue(svg.contains("good &lt;board&gt;") && svg.contains("high over 2 V") && svg.contains("stroke-dasharray"));

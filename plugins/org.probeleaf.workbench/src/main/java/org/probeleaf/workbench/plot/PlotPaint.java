@@ -10,6 +10,7 @@ import org.eclipse.swt.graphics.RGB;
 import org.probeleaf.waveform.plot.Ink;
 import org.probeleaf.waveform.plot.Plot;
 import org.probeleaf.waveform.plot.PlotShape;
+import org.probeleaf.waveform.plot.PlotShape.Area;
 import org.probeleaf.waveform.plot.PlotShape.Line;
 import org.probeleaf.waveform.plot.PlotShape.Words;
 import org.probeleaf.workbench.look.Look;
@@ -31,6 +32,8 @@ public final class PlotPaint {
             gc.setForeground(look.colour(colour(shape.ink())));
             if (shape instanceof Line line) {
                 line(gc, line, x, y);
+            } else if (shape instanceof Area area) {
+                area(gc, area, x, y);
             } else {
                 words(gc, (Words) shape, x, y);
             }
@@ -51,14 +54,26 @@ public final class PlotPaint {
             gc.setLineDash(pattern);
         }
         gc.setLineWidth(line.ink().width() > 1.05 ? 2 : 1);
-        double[] xy = line.xy();
+        Path path = path(gc, line.xy(), x, y);
+        gc.drawPath(path);
+        path.dispose();
+    }
+
+    private void area(GC gc, Area area, int x, int y) {
+        gc.setBackground(look.colour(colour(area.ink())));
+        Path path = path(gc, area.xy(), x, y);
+        path.close();
+        gc.fillPath(path);
+        path.dispose();
+    }
+
+    private static Path path(GC gc, double[] xy, int x, int y) {
         Path path = new Path(gc.getDevice());
         path.moveTo((float) (x + xy[0]), (float) (y + xy[1]));
         for (int i = 2; i < xy.length; i += 2) {
             path.lineTo((float) (x + xy[i]), (float) (y + xy[i + 1]));
         }
-        gc.drawPath(path);
-        path.dispose();
+        return path;
     }
 
     private void words(GC gc, Words words, int x, int y) {

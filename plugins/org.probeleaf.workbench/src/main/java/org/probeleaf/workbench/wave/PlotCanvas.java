@@ -11,8 +11,10 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.probeleaf.waveform.plot.Plot;
+import org.probeleaf.waveform.plot.PlotCursor;
 import org.probeleaf.waveform.plot.PlotFrame;
 import org.probeleaf.waveform.plot.PlotLevel;
+import org.probeleaf.waveform.plot.PlotPane;
 import org.probeleaf.waveform.plot.PlotTrace;
 import org.probeleaf.waveform.plot.PlotWindow;
 import org.probeleaf.workbench.look.Look;
@@ -82,13 +84,15 @@ final class PlotCanvas {
     /** The plot as it is on the screen. */
     Plot plot() {
         Rectangle area = canvas.getClientArea();
-        List<Double> set = new ArrayList<>();
-        for (double cursor : cursors) {
-            if (!Double.isNaN(cursor)) {
-                set.add(cursor);
+        List<PlotCursor> set = new ArrayList<>();
+        for (int i = 0; i < cursors.length; i++) {
+            if (!Double.isNaN(cursors[i])) {
+                set.add(new PlotCursor(i == 0 ? "A" : "B", cursors[i]));
             }
         }
-        return new Plot(Math.max(100, area.width), Math.max(60, area.height), window, traces, levels, set, false);
+        PlotPane pane = PlotPane.of(traces, levels).between(window.low(), window.high());
+        return new Plot(Math.max(100, area.width), Math.max(60, area.height), window.from(), window.to(), List.of(pane), set,
+                false);
     }
 
     /** The time of a cursor in seconds, NaN where it is not set; there are two. */

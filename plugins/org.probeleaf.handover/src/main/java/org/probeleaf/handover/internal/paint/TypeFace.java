@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
@@ -38,6 +39,11 @@ public final class TypeFace {
 
     PDFont font() {
         return font;
+    }
+
+    /** Sets the letters in a text that has begun. */
+    public void use(PDPageContentStream out, double size) throws IOException {
+        out.setFont(font, (float) size);
     }
 
     /** How far up capital letters reach, as a share of the size. */
