@@ -170,4 +170,33 @@ class OneStyleTest {
         assertEquals("-: IC1.5 J1.4; -: IC1.6 J1.3; -: IC1.7 J1.2; -: IC1.8 J1.1",
                 Reading.nets(Reading.read(sketch.page(1))));
     }
+
+    @Test
+    void recognise_flagsDrawnInLinesOnNeighbouringPins_joinNothing() {
+        chip("IC1", 100, 100, 4);
+        for (int i = 0; i < 4; i++) {
+            double y = 100 + 10 * i;
+            wire(200, y, 204, y - 5, 234, y - 5, 234, y + 5, 204, y + 5, 200, y);
+            sketch.text("S" + "ABCD".charAt(i), 210, y + 2, 5);
+        }
+
+        assertEquals("SA: IC1.8; SB: IC1.7; SC: IC1.6; SD: IC1.5",
+                Reading.nets(Reading.read(sketch.page(1))));
+    }
+
+    @Test
+    void recognise_transistorWithTwoPinsTied_keepsItsLeads() {
+        chip("IC1", 100, 100, 4);
+        wire(200, 100, 240, 100);
+        // Base bar, collector and emitter lines without a circle; the collector goes back to the base.
+        wire(240, 100, 250, 100);
+        wire(250, 90, 250, 110);
+        wire(250, 95, 262, 85);
+        wire(250, 105, 262, 115);
+        wire(262, 85, 262, 70, 225, 70, 225, 100);
+        wire(262, 115, 262, 150, 90, 150, 90, 120, 100, 120);
+        sketch.text("Q1", 268, 102, 6);
+
+        assertEquals("-: IC1.3 Q1.?1; -: IC1.8 Q1.?2", Reading.nets(Reading.read(sketch.page(1))));
+    }
 }

@@ -115,7 +115,7 @@ final class LeadSorter {
             SpatialIndex<Dot> dots = new SpatialIndex<>(page.dots(), d -> Box.of(d.at()));
             all.removeIf(s -> comesToDot(s, dots) || endsOnOutline(s, solid));
         }
-        Loops loops = new Loops(all, reach, p -> null);
+        Loops loops = page.wires().isEmpty() ? Loops.endToEnd(all, reach) : new Loops(all, reach, p -> null);
         List<Segment> later = new ArrayList<>();
         List<Segment> added = new ArrayList<>();
         for (Segment s : lines) {

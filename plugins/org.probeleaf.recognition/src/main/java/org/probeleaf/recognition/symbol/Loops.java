@@ -34,9 +34,24 @@ final class Loops {
      * @param symbolAt the number of the symbol that a place lies on, or null where it lies on none
      */
     Loops(List<Segment> lines, double reach, Function<Point, Integer> symbolAt) {
+        this(lines, reach, symbolAt, cuts(lines, reach));
+    }
+
+    /**
+     * Loops of lines that meet end to end, as the sides of a box do; a line that ends on another's middle leads on to
+     * none.
+     *
+     * @param lines the lines
+     * @param reach how far ends that meet may miss each other, in points
+     */
+    static Loops endToEnd(List<Segment> lines, double reach) {
+        return new Loops(lines, reach, p -> null, ends(lines));
+    }
+
+    private Loops(List<Segment> lines, double reach, Function<Point, Integer> symbolAt,
+            Map<Segment, List<Double>> cuts) {
         this.nodes = new NodeFinder(reach);
         this.symbolAt = symbolAt;
-        Map<Segment, List<Double>> cuts = cuts(lines, reach);
         List<int[]> edges = new ArrayList<>();
         List<Piece> pieces = new ArrayList<>();
         for (Segment s : lines) {
@@ -61,12 +76,17 @@ final class Loops {
         return off.getOrDefault(line, on.containsKey(line) ? List.of() : List.of(line));
     }
 
+    private static Map<Segment, List<Double>> ends(List<Segment> lines) {
+        Map<Segment, List<Double>> ends = new HashMap<>();
+        for (Segment s : lines) {
+            ends.put(s, new ArrayList<>(List.of(0.0, s.length())));
+        }
+        return ends;
+    }
+
     private static Map<Segment, List<Double>> cuts(List<Segment> lines, double reach) {
         SpatialIndex<Segment> index = SpatialIndex.ofSegments(lines);
-        Map<Segment, List<Double>> cuts = new HashMap<>();
-        for (Segment s : lines) {
-            cuts.put(s, new ArrayList<>(List.of(0.0, s.length())));
-        }
+        Map<Segment, List<Double>> cuts = ends(lines);
         for (Segment s : lines) {
             for (Point end : new Point[] {s.a(), s.b()}) {
                 for (Segment t : index.near(end, reach)) {
