@@ -122,6 +122,12 @@ final class Sketch {
         return this;
     }
 
+    /** A wire with curves in it, flattened to the given corners, in one stroke. */
+    Sketch wireArc(double... xy) {
+        strokes.add(new Stroke(points(xy), false, true, 0.6, WIRE, false, false));
+        return this;
+    }
+
     /** A circle of a symbol. */
     Sketch ring(double x, double y, double radius) {
         double[] xy = new double[32];

@@ -24,11 +24,12 @@ public final class InkPreparer {
      */
     public static PageInk prepare(Drawing drawing) {
         Cutter cutter = new Cutter(drawing);
-        List<Segment> segments = Doubles.without(new Frame(cutter.segments(), cutter.styles(), cutter.dots(),
+        List<Segment> drawn = Doubles.without(new Frame(cutter.segments(), cutter.styles(), cutter.dots(),
                 drawing.width(), drawing.height(), 0.5).drawing());
         List<Text> texts = drawing.texts();
-        double pitch = Pitch.measure(segments, texts);
+        double pitch = Pitch.measure(drawn, texts);
         double reach = Math.max(0.15, REACH * pitch);
+        List<Segment> segments = Hops.straightened(drawn, pitch, reach);
         StyleRoles roles = new StyleRoles(segments, cutter.styles(), cutter.dots(), texts, pitch, reach);
         List<Segment> wires = new ArrayList<>();
         List<Segment> buses = new ArrayList<>();

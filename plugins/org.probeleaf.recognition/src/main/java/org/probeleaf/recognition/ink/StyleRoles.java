@@ -212,7 +212,8 @@ final class StyleRoles {
     private static void measure(List<Segment> segments, double pitch, double[] straight, double[] other,
             double[] longest, double[] longInk) {
         for (Segment s : segments) {
-            if (s.shape() == Shape.LINE) {
+            // A wire with a rounded corner or a hop, in one stroke with them, is straight for the most part.
+            if (s.shape() == Shape.LINE || s.shape() == Shape.CURVED && s.upright() && s.length() > 2 * pitch) {
                 straight[s.style()] += s.length();
                 longest[s.style()] = Math.max(longest[s.style()], s.length());
                 if (s.upright() && s.length() > 2 * pitch) {

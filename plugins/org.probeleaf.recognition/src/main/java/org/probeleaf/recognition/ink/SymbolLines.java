@@ -19,6 +19,8 @@ final class SymbolLines {
 
     /** The most that a rounded corner of a wire turns, in radians. */
     private static final double LARGEST_CORNER = 2.0;
+    /** A piece of a curved line longer than this, in pitches, is straight. */
+    private static final double STRAIGHT = 0.7;
 
     private final double pitch;
     private final double reach;
@@ -40,16 +42,29 @@ final class SymbolLines {
         round.values().stream().filter(b -> b.width() > 1.5 * pitch && b.width() < 6 * pitch).forEach(circles::add);
     }
 
-    /** How far each curved line turns in all: a rounded corner a quarter, a winding of a coil a half. */
+    /**
+     * How far each curved line turns at the most between two straight pieces of it, sharp corners apart: at a rounded
+     * corner a quarter, in a winding of a coil a half.
+     */
     private void measureTurning(List<Segment> segments) {
         Segment last = null;
+        double turned = 0;
         for (Segment s : segments) {
             if (s.shape() == Shape.CURVED && last != null && last.stroke() == s.stroke()) {
                 double angle = Math.abs(direction(s) - direction(last));
-                turning.merge(s.stroke(), Math.min(angle, 2 * Math.PI - angle), Double::sum);
+                boolean corner = s.upright() && last.upright();
+                turned = (isStraight(last) ? 0 : turned) + (corner ? 0 : Math.min(angle, 2 * Math.PI - angle));
+                turning.merge(s.stroke(), turned, Math::max);
+            } else {
+                turned = 0;
             }
             last = s;
         }
+    }
+
+    /** Whether a piece is longer than the curve of a coil or a corner is cut into. */
+    private boolean isStraight(Segment s) {
+        return s.upright() && s.length() > STRAIGHT * pitch;
     }
 
     private static double direction(Segment s) {

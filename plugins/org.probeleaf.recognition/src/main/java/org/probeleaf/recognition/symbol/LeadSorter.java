@@ -73,22 +73,32 @@ final class LeadSorter {
         return s.shape() == Segment.Shape.LINE && s.length() > 2 * reach;
     }
 
-    /** Whether a short line takes one that runs across it a little aside: two wires that do not quite meet. */
+    /**
+     * Whether a short line takes one that runs across it a little aside, where two wires do not quite meet, or lies
+     * between two in line with it.
+     */
     private boolean isJog(Segment s, SpatialIndex<Segment> straights) {
         if (s.shape() != Segment.Shape.LINE || !s.upright() || s.length() > 2 * reach) {
             return false;
         }
         int[] sides = new int[2];
+        int inLine = 0;
         for (Point end : new Point[] {s.a(), s.b()}) {
             for (Segment t : straights.near(end, 0.1 * reach)) {
                 Point far = t.fartherEnd(end);
-                if (t.horizontal() != s.horizontal() && t.nearerEnd(end).distance(end) <= 0.1 * reach) {
+                if (t.nearerEnd(end).distance(end) > 0.1 * reach) {
+                    continue;
+                }
+                if (t.horizontal() != s.horizontal()) {
                     boolean before = t.horizontal() ? far.x() < end.x() : far.y() < end.y();
                     sides[before ? 0 : 1]++;
+                } else if (far.distance(s.fartherEnd(end)) > t.length()) {
+                    inLine++;
+                    break;
                 }
             }
         }
-        return sides[0] == 1 && sides[1] == 1;
+        return sides[0] == 1 && sides[1] == 1 || inLine == 2;
     }
 
     /** Whether a slanting line is the entry of a wire into a bus. */
