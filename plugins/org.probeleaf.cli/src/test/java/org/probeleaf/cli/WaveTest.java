@@ -173,7 +173,7 @@ class WaveTest {
     void wave_wrongWords_endWithTwo() {
         Shell.run("wave", GOOD, "--channel", "/WR").failed(2, "no channel \"/WR\"", "/INP, /RD");
         Shell.run("wave", GOOD, "--family", "74XYZ").failed(2, "no family \"74XYZ\"", "74LS");
-        Shell.run("wave", GOOD, "--family", "74HC", "--supply", "9V").failed(2, "74HC at 9V");
+        Shell.run("wave", GOOD, "--family", "74HC", "--supply", "9V").failed(2, "74HC at 9 V");
         Shell.run("wave", GOOD, "--supply", "5V").failed(2, "--family");
         Shell.run("wave", GOOD, "--threshold", "high up").failed(2, "--threshold");
         Shell.run("wave", GOOD, "--family", "74LS", "--threshold", "2V").failed(2, "one of them");

@@ -17,6 +17,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.probeleaf.job.change.JudgeCaptureBy;
 import org.probeleaf.job.change.RemoveCapture;
 import org.probeleaf.job.details.JobDetails;
 import org.probeleaf.job.mark.Anchor;
@@ -60,6 +61,24 @@ class JobCaptureTest {
             assertEquals("strobe.csv", kept.fileName());
             assertArrayEquals(BYTES, job.captureBytes(kept));
             assertEquals(List.of(), job.check());
+        }
+    }
+
+    @Test
+    void judgeCaptureBy_isKeptThroughClosingAndUndo() throws Exception {
+        CaptureMark mark = mark("strobe.csv", BYTES);
+        try (Job job = Job.open(file)) {
+            job.addCapture(mark, BYTES);
+            job.apply(new JudgeCaptureBy(mark.id(), " 74LS ", WHEN));
+            assertEquals("74LS for capture strobe.csv at IC5.8", job.state().undoName());
+        }
+        try (Job job = Job.open(file)) {
+            assertEquals("74LS", job.state().captures().get(0).judgedBy());
+            job.undo();
+            assertEquals("", job.state().captures().get(0).judgedBy());
+            job.redo();
+            job.apply(new JudgeCaptureBy(mark.id(), "", WHEN));
+            assertEquals("", job.state().captures().get(0).judgedBy());
         }
     }
 

@@ -5,8 +5,6 @@ package org.probeleaf.cli.verb;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
-import java.util.stream.Collectors;
 
 import org.probeleaf.cli.answer.WaveJson;
 import org.probeleaf.cli.answer.WaveText;
@@ -24,6 +22,7 @@ import org.probeleaf.waveform.format.CaptureException;
 import org.probeleaf.waveform.format.CaptureReader;
 import org.probeleaf.waveform.format.ImportOptions;
 import org.probeleaf.waveform.format.Imported;
+import org.probeleaf.waveform.judge.ThresholdWords;
 import org.probeleaf.waveform.judge.Thresholds;
 import org.probeleaf.waveform.report.CaptureReport;
 
@@ -115,7 +114,7 @@ public final class WaveCommand extends Verb {
         }
     }
 
-    private Thresholds thresholds() {
+    private Thresholds thresholds() throws IOException {
         if (family != null && threshold != null) {
             throw Problem.usage("--family and --threshold do not go together; say one of them");
         }
@@ -131,23 +130,12 @@ public final class WaveCommand extends Verb {
         return Thresholds.of(levels(supply == null ? Double.NaN : value("--supply", supply, QuantityKind.VOLTAGE_DC)));
     }
 
-    private LogicLevels levels(double volts) {
-        LevelBook book = LevelBook.standard();
-        Optional<LogicLevels> found = book.named(family).or(() -> book.of(family, volts, PartBooks.book(console())));
-        if (found.isEmpty()) {
-            throw Problem.usage("there is no family \"" + family + "\"; known are " + book.levels().stream()
-                    .map(LogicLevels::name).collect(Collectors.joining(", ")));
+    private LogicLevels levels(double volts) throws IOException {
+        try {
+            return new ThresholdWords(LevelBook.standard(), PartBooks.book(console())).levels(family, volts);
+        } catch (IllegalArgumentException e) {
+            throw Problem.usage(e.getMessage());
         }
-        LogicLevels levels = found.get();
-        if (Double.isNaN(volts)) {
-            return levels;
-        }
-        String plain = levels.name().replaceFirst("@.*", "");
-        return book.levels().stream().filter(l -> l.name().replaceFirst("@.*", "").equals(plain) && l.supply() == volts)
-                .findFirst().or(() -> Optional.of(levels).filter(l -> l.supplyMin() <= volts && volts <= l.supplyMax()))
-                .orElseThrow(() -> Problem.usage("the levels of " + plain + " at " + supply + " are not known; known are those at "
-                        + book.levels().stream().filter(l -> l.name().replaceFirst("@.*", "").equals(plain))
-                                .map(l -> l.supply() + " V").collect(Collectors.joining(", "))));
     }
 
     private ImportOptions options() {

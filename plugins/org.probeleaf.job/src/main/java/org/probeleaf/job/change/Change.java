@@ -10,7 +10,7 @@ import org.probeleaf.job.mark.Marks;
  * A named change of a job. A change is a value: applied to the same marks it always gives the same marks, so that a
  * job's state is its changes replayed.
  */
-public sealed interface Change permits SetDetails, AddCapture, RemoveCapture, ReadCaptureAs, AddLabel, EditLabel, RemoveLabel, AddNote, EditNote, RemoveNote,
+public sealed interface Change permits SetDetails, AddCapture, RemoveCapture, ReadCaptureAs, JudgeCaptureBy, AddLabel, EditLabel, RemoveLabel, AddNote, EditNote, RemoveNote,
         AddReading, RemoveReading, MoveCard, AddCorrection, RemoveCorrection,
         ChangeBoard, PutBack, KeepBoardChange {
 

@@ -16,6 +16,7 @@ import org.probeleaf.job.change.Change;
 import org.probeleaf.job.change.ChangeBoard;
 import org.probeleaf.job.change.EditLabel;
 import org.probeleaf.job.change.EditNote;
+import org.probeleaf.job.change.JudgeCaptureBy;
 import org.probeleaf.job.change.KeepBoardChange;
 import org.probeleaf.job.change.MoveCard;
 import org.probeleaf.job.change.PutBack;
@@ -84,6 +85,8 @@ final class ChangeCodec {
                 b -> new RemoveCapture(b.text("id"), b.instant("when"))));
         register(new Kind<>("read-capture-as", ReadCaptureAs.class, c -> edit(c.id(), c).with("readAs", c.readAs()),
                 b -> new ReadCaptureAs(b.text("id"), b.text("readAs"), b.instant("when"))));
+        register(new Kind<>("judge-capture-by", JudgeCaptureBy.class, c -> edit(c.id(), c).with("by", c.by()),
+                b -> new JudgeCaptureBy(b.text("id"), b.text("by"), b.instant("when"))));
     }
 
     private ChangeCodec() {

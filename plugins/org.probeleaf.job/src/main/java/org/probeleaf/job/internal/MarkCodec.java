@@ -74,13 +74,13 @@ final class MarkCodec {
 
     static Body capture(CaptureMark m) {
         return mark(m).with("fileName", m.fileName()).with("sha256", m.sha256()).with("size", m.size())
-                .with("readAs", m.readAs()).with("note", m.note());
+                .with("readAs", m.readAs()).with("note", m.note()).with("judgedBy", m.judgedBy().isEmpty() ? null : m.judgedBy());
     }
 
     static CaptureMark capture(Body b) {
         return new CaptureMark(b.text("id"), b.place("place"), b.whole("page"), b.point("at"), b.text("fileName"),
                 b.text("sha256"), (long) b.number("size"), b.text("readAs"), b.text("note"), b.instant("when"),
-                b.offset("card"));
+                b.has("judgedBy") ? b.text("judgedBy") : "", b.offset("card"));
     }
 
     private static Body mark(Mark m) {

@@ -23,30 +23,39 @@ import org.probeleaf.schematic.place.Place;
  *                 are written; empty where nothing was corrected, never null
  * @param note     a remark; empty where there is none, never null
  * @param when     when it was pinned
+ * @param judgedBy what its levels are held against, a logic family or a voltage as it is typed; empty where nobody said,
+ *                 never null
  * @param card     where the person moved its card, or null where it is laid out by itself
  */
 public record CaptureMark(String id, Place place, int page, Point at, String fileName, String sha256, long size,
-        String readAs, String note, Instant when, Offset card) implements Mark {
+        String readAs, String note, Instant when, String judgedBy, Offset card) implements Mark {
 
     public CaptureMark {
         Objects.requireNonNull(readAs);
         Objects.requireNonNull(note);
+        Objects.requireNonNull(judgedBy);
     }
 
     /** A new mark with an id of its own and its card laid out by itself. */
     public static CaptureMark of(Place place, Anchor anchor, String fileName, String sha256, long size, String readAs,
             String note, Instant when) {
         return new CaptureMark(UUID.randomUUID().toString(), place, anchor.page(), anchor.at(), fileName, sha256, size,
-                readAs.strip(), note.strip(), when, null);
+                readAs.strip(), note.strip(), when, "", null);
     }
 
     /** This mark, to be read otherwise. */
     public CaptureMark withReadAs(String other) {
-        return new CaptureMark(id, place, page, at, fileName, sha256, size, other.strip(), note, when, card);
+        return new CaptureMark(id, place, page, at, fileName, sha256, size, other.strip(), note, when, judgedBy,
+                card);
+    }
+
+    /** This mark, held against other levels. */
+    public CaptureMark withJudgedBy(String other) {
+        return new CaptureMark(id, place, page, at, fileName, sha256, size, readAs, note, when, other.strip(), card);
     }
 
     @Override
     public CaptureMark withCard(Offset other) {
-        return new CaptureMark(id, place, page, at, fileName, sha256, size, readAs, note, when, other);
+        return new CaptureMark(id, place, page, at, fileName, sha256, size, readAs, note, when, judgedBy, other);
     }
 }

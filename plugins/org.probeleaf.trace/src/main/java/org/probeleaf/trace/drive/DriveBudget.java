@@ -7,7 +7,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-import org.probeleaf.schematic.netlist.Pin;
 import org.probeleaf.schematic.partbook.LevelBook;
 import org.probeleaf.schematic.partbook.LogicLevels;
 import org.probeleaf.schematic.partbook.LogicLevels.Drive;
@@ -16,7 +15,6 @@ import org.probeleaf.schematic.partbook.PinDirection;
 import org.probeleaf.schematic.partbook.PinRole;
 import org.probeleaf.schematic.partbook.PinType;
 import org.probeleaf.trace.TracedPin;
-import org.probeleaf.trace.follow.NetKind;
 import org.probeleaf.trace.follow.OutputState;
 import org.probeleaf.trace.follow.SignalNetwork;
 
@@ -179,16 +177,8 @@ public record DriveBudget(TracedPin driver, LogicLevels levels, boolean lets, Li
             return network.book().pin(pin.part(), pin.pin()).map(PinType::role).orElse(PinRole.OUT);
         }
 
-        /** The levels of a pin's part at its supply, as far as its drawn supply pins tell it, or null. */
         private LogicLevels levels(TracedPin pin) {
-            double supply = Double.NaN;
-            for (Pin p : pin.part().pins()) {
-                if (p.net() != null && network.kind(p.net()) == NetKind.SUPPLY
-                        && network.book().direction(pin.part(), p) == PinDirection.POWER) {
-                    supply = Pull.volts(network.net(p.net()).name());
-                }
-            }
-            return book.of(pin.part().value(), supply, network.book()).orElse(null);
+            return PinLevels.of(network, pin, book).orElse(null);
         }
     }
 }

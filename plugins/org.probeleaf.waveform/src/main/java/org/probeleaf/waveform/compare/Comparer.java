@@ -7,6 +7,9 @@ import java.util.Arrays;
 import java.util.List;
 
 import org.probeleaf.waveform.capture.Channel;
+import org.probeleaf.waveform.capture.Samples;
+import org.probeleaf.waveform.capture.TimeBase;
+import org.probeleaf.waveform.compare.Overlay.Stretch;
 import org.probeleaf.waveform.measure.Figure;
 import org.probeleaf.waveform.measure.Fourier;
 import org.probeleaf.waveform.measure.Measures;
@@ -54,7 +57,7 @@ public final class Comparer {
     private Comparison compare() {
         if (measures.levels() == null || known.levels() == null || channel.size() < 2 || reference.size() < 2) {
             return new Comparison(reference.name(), Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN,
-                    Double.NaN, Double.NaN, false, List.of("One of the two has fewer than two samples."));
+                    Double.NaN, Double.NaN, false, List.of("One of the two has fewer than two samples."), null);
         }
         double longest = Math.max(channel.duration(), reference.duration());
         interval = Math.max(Math.min(channel.times().interval(), reference.times().interval()), longest / (MOST - 1));
@@ -68,13 +71,20 @@ public final class Comparer {
         double span = Math.max(known.peakToPeak(), 1e-9 * Math.abs(known.max().value()) + Double.MIN_NORMAL);
         double level = tolerance.level() * (still ? Math.max(span, Math.abs(known.mean().value())) : span)
                 + 3 * (known.noise().sigma() + measures.noise().sigma());
-        double period = known.period().known() ? known.period().value() : reference.duration();
+        double period = known.period().known() ? known.period().value()
+                : known.pulse().known() ? 2 * known.pulse().value() : reference.duration();
         int wide = (int) Math.max(2, Math.ceil(tolerance.time() * period / interval));
-        double outside = outside(shift, from, to, level, wide);
+        boolean[] out = outside(shift, from, to, level, wide);
+        int count = 0;
+        for (boolean o : out) {
+            count += o ? 1 : 0;
+        }
+        double outside = (double) count / out.length;
         boolean same = outside <= tolerance.out();
         List<String> reasons = reasons(fit, outside, same, level, wide * interval, still);
         return new Comparison(reference.name(), shift * interval, fit.correlation, fit.gain, fit.offset, fit.rms,
-                fit.scaled / span, fit.max, outside, same, reasons);
+                fit.scaled / span, fit.max, outside, same, reasons,
+                overlay(shift, from, to, level, wide * interval, out));
     }
 
     /** By how many steps of the grid the channel is late against the reference. */
@@ -158,9 +168,9 @@ public final class Comparer {
         return new Fit(gain, my - (rr > 0 ? gain : 1) * mr, correlation, Math.sqrt(square / n), Math.sqrt(left / n), max);
     }
 
-    /** The share of samples that leave the band about the reference, widened in time as well as in level. */
-    private double outside(int shift, int from, int to, double level, int wide) {
-        int out = 0;
+    /** Which samples leave the band about the reference, widened in time as well as in level. */
+    private boolean[] outside(int shift, int from, int to, double level, int wide) {
+        boolean[] out = new boolean[to - from];
         for (int k = from; k < to; k++) {
             double low = Double.POSITIVE_INFINITY;
             double high = Double.NEGATIVE_INFINITY;
@@ -170,9 +180,28 @@ public final class Comparer {
                 high = Math.max(high, r[j]);
                 in = y[k + shift] >= low - level && y[k + shift] <= high + level;
             }
-            out += in ? 0 : 1;
+            out[k - from] = !in;
         }
-        return (double) out / (to - from);
+        return out;
+    }
+
+    private Overlay overlay(int shift, int from, int to, double level, double time, boolean[] out) {
+        double start = channel.times().at(0);
+        double first = start + (from + shift) * interval;
+        double[] difference = new double[to - from];
+        List<Stretch> stretches = new ArrayList<>();
+        int begun = -1;
+        for (int i = 0; i < difference.length; i++) {
+            difference[i] = y[from + i + shift] - r[from + i];
+            begun = out[i] && begun < 0 ? i : begun;
+            if (begun >= 0 && (!out[i] || i == difference.length - 1)) {
+                stretches.add(new Stretch(first + begun * interval, first + (out[i] ? i : i - 1) * interval));
+                begun = -1;
+            }
+        }
+        Channel less = Channel.of("difference", channel.unit(), new TimeBase.Uniform(first, interval, difference.length),
+                Samples.of(difference));
+        return new Overlay(start - reference.times().at(0) + shift * interval, level, time, stretches, less);
     }
 
     private List<String> reasons(Fit fit, double outside, boolean same, double level, double time, boolean still) {

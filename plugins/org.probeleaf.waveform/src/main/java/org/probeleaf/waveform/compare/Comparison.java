@@ -18,9 +18,11 @@ import java.util.List;
  * @param outside     share of the samples outside of the tolerance mask
  * @param same        whether it passes
  * @param reasons     one sentence each
+ * @param overlay     for drawing; null where the two cannot be compared
  */
 public record Comparison(String name, double shift, double correlation, double gain, double offset, double rms,
-        double scaledRms, double max, double outside, boolean same, List<String> reasons) {
+        double scaledRms, double max, double outside, boolean same, List<String> reasons,
+        Overlay overlay) {
 
     public Comparison {
         reasons = List.copyOf(reasons);

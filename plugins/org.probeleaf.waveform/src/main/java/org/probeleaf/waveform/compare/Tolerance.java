@@ -6,8 +6,8 @@ package org.probeleaf.waveform.compare;
  * How far a capture may be from its reference.
  *
  * @param level share of the reference's span, up and down
- * @param time  share of the reference's period, or of its length where it has none, to either side; never less than two
- *              samples
+ * @param time  share of the reference's period to either side, or of two of its pulses where it has none, or of its length;
+ *              never less than two samples
  * @param out   share of the samples that may lie outside all the same
  */
 public record Tolerance(double level, double time, double out) {

@@ -14,6 +14,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 import org.probeleaf.waveform.Shapes;
 import org.probeleaf.waveform.capture.Channel;
+import org.probeleaf.waveform.capture.Samples;
+import org.probeleaf.waveform.capture.TimeBase;
 import org.probeleaf.waveform.measure.WaveMeasurer;
 
 class ComparerTest {
@@ -68,6 +70,23 @@ class ComparerTest {
         Comparison c = compare(wave(t -> Math.floor(t) == 7 ? 0.2 : clock(t)), wave(ComparerTest::clock));
         assertFalse(c.same(), c.toString());
         assertEquals(0.025, c.outside(), 0.005);
+    }
+
+    /** It is 3.2 s late and counts from 100 s; what lies between 7 and 8 s is missing, of which 7.3 s is a high. */
+    @Test
+    void overlay_ofALateCapture_saysWhereItLiesAndWhereItIsOutside() {
+        double[] volts = wave(t -> Math.floor(t - 3.2) == 7 ? 0.2 : once(t - 3.2)).samples().toArray();
+        Channel late = Channel.of("A", "V", new TimeBase.Uniform(100, 0.01, volts.length), Samples.of(volts));
+        Overlay o = compare(late, wave(ComparerTest::once)).overlay();
+        assertEquals(103.2, o.laid(), 0.0101);
+        assertFalse(o.outside().isEmpty());
+        for (Overlay.Stretch s : o.outside()) {
+            assertTrue(s.from() >= 110.19 && s.to() <= 111.21 && s.to() >= s.from(), s.toString());
+        }
+        Channel d = o.difference();
+        assertEquals(-3.2, d.samples().get(d.times().indexAt(110.5)), 1e-6);
+        assertEquals(0, d.samples().get(d.times().indexAt(109)), 1e-6);
+        assertEquals(0, d.samples().get(d.times().indexAt(112)), 1e-6);
     }
 
     @Test
