@@ -60,10 +60,19 @@ public record TraceReport(String name, String unit, int samples, double interval
         f.put("undershoot_pct", m.undershoot());
         f.put("pulse_s", m.pulse());
         f.put("separation_s", m.separation());
-        Judgement judgement = thresholds == null && video.filter(VideoSignal::composite).isPresent() ? picture()
-                : Judge.judge(channel, m, thresholds);
-        return new TraceReport(channel.name(), channel.unit(), m.samples(), m.interval(), f, m, judgement,
-                video.orElse(null));
+        return new TraceReport(channel.name(), channel.unit(), m.samples(), m.interval(), f, m,
+                judgement(channel, m, video.orElse(null), thresholds), video.orElse(null));
+    }
+
+    /**
+     * What is said of a channel that is measured already.
+     *
+     * @param video      what is known of it as video, or null
+     * @param thresholds what the next stage needs; null where nobody said: then composite video is not judged as logic
+     */
+    public static Judgement judgement(Channel channel, Measures measures, VideoSignal video, Thresholds thresholds) {
+        return thresholds == null && video != null && video.composite() ? picture()
+                : Judge.judge(channel, measures, thresholds);
     }
 
     private static Judgement picture() {

@@ -18,6 +18,7 @@ import java.util.function.Consumer;
 
 import org.probeleaf.job.Job;
 import org.probeleaf.job.JobException;
+import org.probeleaf.job.mark.Anchor;
 import org.probeleaf.job.mark.CaptureMark;
 import org.probeleaf.schematic.checksum.Sha256;
 import org.probeleaf.waveform.format.CaptureException;
@@ -43,6 +44,7 @@ public final class CaptureShelf {
     private final Consumer<Runnable> post;
     private final Consumer<Trouble> trouble;
     private final Runnable tell;
+    private final CaptureAnswers answers;
     private final Map<String, LoadedCapture> loaded = new HashMap<>();
     private final Set<String> asked = new HashSet<>();
 
@@ -51,6 +53,40 @@ public final class CaptureShelf {
         this.post = post;
         this.trouble = trouble;
         this.tell = tell;
+        this.answers = new CaptureAnswers(thread, post, tell);
+    }
+
+    /** What is said of captures. */
+    public CaptureAnswers answers() {
+        return answers;
+    }
+
+    /**
+     * Reads a file to compare with, which stays outside of the job.
+     *
+     * @param beside the capture that it is to be compared with
+     * @return under which it is got
+     */
+    public CaptureMark outside(Path file, CaptureMark beside) {
+        CaptureMark mark = CaptureMark.of(beside.place(), new Anchor(beside.page(), beside.at()), file.getFileName().toString(),
+                "", 0, "", "", Instant.now());
+        asked.add(mark.id() + " ");
+        thread.execute(() -> {
+            try {
+                keep(read(mark, bytes(file)));
+            } catch (IOException e) {
+                keep(LoadedCapture.unreadable(mark, e.getMessage()));
+            }
+        });
+        return mark;
+    }
+
+    private static byte[] bytes(Path file) throws IOException {
+        if (Files.size(file) > LARGEST) {
+            throw new CaptureException("is larger than " + (LARGEST >> 20)
+                    + " MB; cut out the part that matters and pin that");
+        }
+        return Files.readAllBytes(file);
     }
 
     /** A capture; empty while it is being read, which this begins. */
@@ -97,11 +133,7 @@ public final class CaptureShelf {
     void pin(Path file, Selection at) {
         thread.execute(() -> {
             try {
-                if (Files.size(file) > LARGEST) {
-                    throw new CaptureException("is larger than " + (LARGEST >> 20)
-                            + " MB; cut out the part that matters and pin that");
-                }
-                byte[] bytes = Files.readAllBytes(file);
+                byte[] bytes = bytes(file);
                 String name = file.getFileName().toString();
                 Imported read = CaptureReader.read(new ByteArrayInputStream(bytes), ImportOptions.none());
                 CaptureMark mark = CaptureMark.of(at.place(), at.anchor(), name, Sha256.of(bytes), bytes.length, "", "",

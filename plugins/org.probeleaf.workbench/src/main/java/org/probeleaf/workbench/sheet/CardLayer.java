@@ -49,6 +49,7 @@ final class CardLayer {
 
     private final Look look;
     private final Function<CaptureMark, Optional<LoadedCapture>> captures;
+    private final Function<CaptureMark, Optional<Outcome>> signs;
     private final Font head;
     private final Font body;
     private final Map<Integer, List<Shown>> shown = new HashMap<>();
@@ -56,10 +57,15 @@ final class CardLayer {
     private String dragged;
     private Point draggedTo;
 
-    /** @param captures gives a capture as it was read; empty while it is being read */
-    CardLayer(Look look, Function<CaptureMark, Optional<LoadedCapture>> captures) {
+    /**
+     * @param captures gives a capture as it was read; empty while it is being read
+     * @param signs    gives the verdict of a capture; empty where there is none
+     */
+    CardLayer(Look look, Function<CaptureMark, Optional<LoadedCapture>> captures,
+            Function<CaptureMark, Optional<Outcome>> signs) {
         this.look = look;
         this.captures = captures;
+        this.signs = signs;
         this.head = look.font(0, true);
         this.body = look.font(-1, false);
     }
@@ -77,12 +83,12 @@ final class CardLayer {
         if (frame.zoom() < FOLD) {
             for (Mark m : marks) {
                 Point at = frame.toScreen(m.at());
-                now.add(new Shown(m, CardText.of(m), new Box(at.x() - DOT, at.y() - DOT, at.x() + DOT, at.y() + DOT),
+                now.add(new Shown(m, text(m), new Box(at.x() - DOT, at.y() - DOT, at.x() + DOT, at.y() + DOT),
                         at));
             }
             now.forEach(s -> dot(gc, s, s.mark().id().equals(selected)));
         } else {
-            List<CardText> texts = marks.stream().map(CardText::of).toList();
+            List<CardText> texts = marks.stream().map(this::text).toList();
             List<Box> boxes = layout(gc, frame, marks, texts, ink, state.revision());
             for (int i = 0; i < marks.size(); i++) {
                 Mark m = marks.get(i);
@@ -103,6 +109,11 @@ final class CardLayer {
         state.captures().stream().filter(m -> m.page() == page).forEach(marks::add);
         state.readings().stream().filter(m -> m.page() == page).forEach(marks::add);
         return marks;
+    }
+
+    private CardText text(Mark mark) {
+        CardText plain = CardText.of(mark);
+        return mark instanceof CaptureMark capture ? signs.apply(capture).map(plain::with).orElse(plain) : plain;
     }
 
     private static Box moved(Box box, Point corner) {
@@ -207,7 +218,7 @@ final class CardLayer {
             gc.drawText(loaded == null ? "reading\u2026" : "cannot be read", r.x + PAD + 3, y, SWT.DRAW_TRANSPARENT);
             return;
         }
-        Plot plot = Plot.thumbnail(loaded.traces().get(0), r.width - 2 * PAD, THUMB_HEIGHT);
+        Plot plot = loaded.thumbnail(r.width - 2 * PAD, THUMB_HEIGHT);
         new PlotPaint(look).paint(gc, plot, r.x + PAD + 2, y);
     }
 

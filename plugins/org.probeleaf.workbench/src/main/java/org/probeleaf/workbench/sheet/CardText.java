@@ -28,6 +28,11 @@ record CardText(String head, List<String> body, RGB colour, Outcome outcome) {
     private static final int WRAP = 34;
     private static final int MOST_LINES = 4;
 
+    /** The same with a verdict. */
+    CardText with(Outcome other) {
+        return new CardText(head, body, colour(other), other);
+    }
+
     /** The text of a mark. */
     static CardText of(Mark mark) {
         if (mark instanceof LabelMark label) {

@@ -20,6 +20,7 @@ import org.probeleaf.workbench.geometry.PageFrame;
 import org.probeleaf.workbench.geometry.TileKey;
 import org.probeleaf.workbench.look.Look;
 import org.probeleaf.workbench.look.Palette;
+import org.probeleaf.workbench.session.CaptureSign;
 import org.probeleaf.workbench.session.Facts;
 import org.probeleaf.workbench.session.Selection;
 import org.probeleaf.workbench.session.SheetSession;
@@ -49,7 +50,7 @@ final class SheetPainter {
         this.nets = new NetPainter(look);
         this.routes = new RoutePainter(look, nets);
         this.probe = new ProbePainter(look);
-        this.cards = new CardLayer(look, session.captures()::get);
+        this.cards = new CardLayer(look, session.captures()::get, c -> CaptureSign.of(session, c));
         this.board = new BoardPainter(look);
         this.tabs = new EdgeTabs(look, nets);
         this.correcting = new CorrectingPainter(look, correcting);

@@ -9,56 +9,72 @@ import org.probeleaf.waveform.plot.PlotTrace;
 /** What two cursors say of a trace, and their differences. */
 final class CursorWords {
 
+    private static final String GAP = "      ";
+    private static final int LEAST = 4;
+    private static final int MOST = 12;
+
     private CursorWords() {
     }
 
     /**
      * In one line.
      *
-     * @param a the time of the first cursor in seconds, NaN where it is not set
-     * @param b the same of the second
+     * @param a     the time of the first cursor in seconds, NaN where it is not set
+     * @param b     the same of the second
+     * @param pixel how long a pixel is, in seconds; times are told as finely
      */
-    static String of(PlotTrace trace, double a, double b) {
+    static String of(PlotTrace trace, double a, double b, double pixel) {
         if (Double.isNaN(a) && Double.isNaN(b)) {
-            return "Click puts a cursor, Shift and click the other; drag moves, the wheel draws apart, Home shows all.";
+            return "Click puts cursor A, Shift and click cursor B; ? shows the keys.";
         }
-        StringBuilder words = new StringBuilder();
-        one(words, "A", trace, a);
-        one(words, "B", trace, b);
+        StringBuilder words = new StringBuilder(trace.channel().name()).append(GAP);
+        one(words, "A", trace, a, pixel);
+        one(words, "B", trace, b, pixel);
         if (!Double.isNaN(a) && !Double.isNaN(b)) {
             double dt = b - a;
-            words.append("B\u2212A  ").append(Si.text(dt, "s"));
-            if (dt != 0) {
-                words.append(" (").append(Si.text(1 / Math.abs(dt), "Hz")).append(')');
-            }
+            words.append("B\u2212A  ").append(signed(Si.text(dt, digits(dt, pixel), "s")));
             double dv = value(trace, b) - value(trace, a);
             if (Double.isFinite(dv)) {
-                words.append(", ").append(Si.text(dv, trace.channel().unit()));
+                words.append("  ").append(signed(Si.text(dv, trace.channel().unit())));
+            }
+            if (dt != 0) {
+                words.append(GAP).append("1/\u0394t  ").append(Si.text(1 / Math.abs(dt), "Hz"));
             }
         }
         return words.toString().strip();
     }
 
-    private static void one(StringBuilder words, String name, PlotTrace trace, double at) {
+    private static void one(StringBuilder words, String name, PlotTrace trace, double at, double pixel) {
         if (!Double.isNaN(at)) {
             double v = value(trace, at);
-            words.append(name).append("  ").append(Si.text(at, "s"))
-                    .append(Double.isFinite(v) ? "  " + Si.text(v, trace.channel().unit()) : "").append("     ");
+            words.append(name).append("  ").append(signed(Si.text(at, digits(at, pixel), "s")))
+                    .append(Double.isFinite(v) ? "  " + signed(Si.text(v, trace.channel().unit())) : "").append(GAP);
         }
+    }
+
+    private static String signed(String number) {
+        return number.replace('-', '\u2212');
+    }
+
+    /** So many digits that the last is about a pixel. */
+    static int digits(double value, double pixel) {
+        double whole = Math.abs(value) / pixel;
+        return whole > 1 ? (int) Math.max(LEAST, Math.min(MOST, Math.ceil(Math.log10(whole)) + 1)) : LEAST;
     }
 
     /** The value of a trace at a time, on the line between its samples; NaN outside and in gaps. */
     static double value(PlotTrace trace, double seconds) {
         Channel c = trace.channel();
-        int i = c.times().indexAt(seconds - trace.shift());
-        if (i < 0 || i >= c.size() || i == c.size() - 1 && seconds - trace.shift() > c.times().at(i)) {
+        double at = seconds - trace.shift();
+        int i = c.times().indexAt(at);
+        if (i < 0 || i >= c.size() || i == c.size() - 1 && at > c.times().at(i)) {
             return Double.NaN;
         }
         double before = c.samples().get(i);
         if (c.held() || i == c.size() - 1) {
             return before;
         }
-        double share = (seconds - trace.shift() - c.times().at(i)) / (c.times().at(i + 1) - c.times().at(i));
+        double share = (at - c.times().at(i)) / (c.times().at(i + 1) - c.times().at(i));
         return Double.isFinite(share) ? before + share * (c.samples().get(i + 1) - before) : before;
     }
 }

@@ -5,9 +5,12 @@ package org.probeleaf.workbench.wave;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.probeleaf.waveform.measure.DigitalMeasures;
 import org.probeleaf.waveform.measure.Figure;
 import org.probeleaf.waveform.measure.Measures;
 import org.probeleaf.waveform.measure.Si;
+import org.probeleaf.waveform.video.VideoSignal;
+import org.probeleaf.workbench.session.LoadedTrace;
 
 /**
  * One figure of a capture for a list.
@@ -18,35 +21,79 @@ import org.probeleaf.waveform.measure.Si;
  */
 record FigureRow(String name, String value, String uncertainty) {
 
-    /** The figures that people ask for first, in that order. */
-    static List<FigureRow> of(Measures m, String unit) {
+    private static final int DIGITS = 4;
+    /** Rates of video are told apart by their fifth digit. */
+    private static final int RATE = 6;
+
+    /** The figures of a trace, those that people ask for first at the top. */
+    static List<FigureRow> of(LoadedTrace trace) {
         List<FigureRow> rows = new ArrayList<>();
-        add(rows, "Frequency", m.frequency(), "Hz");
-        add(rows, "Period", m.period(), "s");
-        add(rows, "Low", m.low(), unit);
-        add(rows, "High", m.high(), unit);
-        add(rows, "Amplitude", m.amplitude(), unit);
-        add(rows, "Least", m.min(), unit);
-        add(rows, "Greatest", m.max(), unit);
-        add(rows, "Mean", m.mean(), unit);
-        add(rows, "RMS", m.rms(), unit);
-        percent(rows, "Duty", m.duty(), 100);
-        add(rows, "Pulse at 50 %", m.pulse(), "s");
-        add(rows, "Rise 10 to 90 %", m.rise(), "s");
-        add(rows, "Fall 90 to 10 %", m.fall(), "s");
-        percent(rows, "Overshoot", m.overshoot(), 1);
-        percent(rows, "Undershoot", m.undershoot(), 1);
-        add(rows, "Crest factor", m.crest(), "");
+        if (trace.video() != null) {
+            video(rows, trace.video());
+        }
+        if (trace.logic()) {
+            states(rows, trace.states());
+        } else {
+            values(rows, trace.measures(), trace.unit());
+        }
         return rows;
     }
 
-    private static void add(List<FigureRow> rows, String name, Figure figure, String unit) {
-        rows.add(new FigureRow(name, figure.known() ? Si.text(figure.value(), unit) : figure.reason(),
+    private static void video(List<FigureRow> rows, VideoSignal v) {
+        rows.add(new FigureRow("System", v.system() == null ? "none is near" : v.system().title(), ""));
+        add(rows, "Line rate", v.lineRate(), RATE, "Hz");
+        add(rows, "Field rate", v.fieldRate(), RATE - 1, "Hz");
+        add(rows, "Lines a field", v.lines(), DIGITS, "");
+        add(rows, "Sync depth", v.sync(), DIGITS - 1, "V");
+        add(rows, "Sync width", v.syncWidth(), DIGITS - 1, "s");
+        add(rows, "Front porch", v.frontPorch(), DIGITS - 1, "s");
+        add(rows, "Back porch", v.backPorch(), DIGITS - 1, "s");
+        add(rows, "Blank level", v.blank(), DIGITS - 1, "V");
+        add(rows, "White", v.white(), DIGITS - 1, "V");
+    }
+
+    private static void values(List<FigureRow> rows, Measures m, String unit) {
+        add(rows, "Frequency", m.frequency(), DIGITS, "Hz");
+        add(rows, "Period", m.period(), DIGITS, "s");
+        add(rows, "Low", m.low(), DIGITS, unit);
+        add(rows, "High", m.high(), DIGITS, unit);
+        add(rows, "Amplitude", m.amplitude(), DIGITS, unit);
+        add(rows, "Least", m.min(), DIGITS, unit);
+        add(rows, "Greatest", m.max(), DIGITS, unit);
+        add(rows, "Mean", m.mean(), DIGITS, unit);
+        add(rows, "RMS", m.rms(), DIGITS, unit);
+        percent(rows, "Duty", m.duty(), 100);
+        add(rows, "Pulse at 50 %", m.pulse(), DIGITS, "s");
+        add(rows, "Rise 10 to 90 %", m.rise(), DIGITS, "s");
+        add(rows, "Fall 90 to 10 %", m.fall(), DIGITS, "s");
+        percent(rows, "Overshoot", m.overshoot(), 1);
+        percent(rows, "Undershoot", m.undershoot(), 1);
+        add(rows, "Crest factor", m.crest(), DIGITS, "");
+    }
+
+    private static void states(List<FigureRow> rows, DigitalMeasures m) {
+        add(rows, "Frequency", m.frequency(), DIGITS, "Hz");
+        add(rows, "Period", m.period(), DIGITS, "s");
+        percent(rows, "Duty", m.duty(), 100);
+        add(rows, "Pulse", m.pulse(), DIGITS, "s");
+        rows.add(new FigureRow("Edges", String.valueOf(m.edges()), ""));
+        rows.add(new FigureRow("Low", share(m.low()), ""));
+        rows.add(new FigureRow("High", share(m.high()), ""));
+        rows.add(new FigureRow("Unknown (x)", share(m.unknown()), ""));
+        rows.add(new FigureRow("Let go (z)", share(m.floating()), ""));
+    }
+
+    private static String share(double of) {
+        return Si.text(of * 100, 3, "%") + " of the time";
+    }
+
+    private static void add(List<FigureRow> rows, String name, Figure figure, int digits, String unit) {
+        rows.add(new FigureRow(name, figure.known() ? Si.text(figure.value(), digits, unit) : figure.reason(),
                 figure.known() ? "\u00b1 " + Si.text(figure.uncertainty(), 2, unit) : ""));
     }
 
     private static void percent(List<FigureRow> rows, String name, Figure figure, double by) {
-        rows.add(new FigureRow(name, figure.known() ? Si.text(figure.value() * by, 3, "") + " %" : figure.reason(),
-                figure.known() ? "\u00b1 " + Si.text(figure.uncertainty() * by, 2, "") + " %" : ""));
+        rows.add(new FigureRow(name, figure.known() ? Si.text(figure.value() * by, 3, "%") : figure.reason(),
+                figure.known() ? "\u00b1 " + Si.text(figure.uncertainty() * by, 2, "%") : ""));
     }
 }

@@ -2,185 +2,155 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.workbench.wave;
 
-import java.util.ArrayList;
 import java.util.List;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.probeleaf.waveform.plot.Plot;
-import org.probeleaf.waveform.plot.PlotCursor;
 import org.probeleaf.waveform.plot.PlotFrame;
-import org.probeleaf.waveform.plot.PlotLevel;
 import org.probeleaf.waveform.plot.PlotPane;
-import org.probeleaf.waveform.plot.PlotTrace;
-import org.probeleaf.waveform.plot.PlotWindow;
 import org.probeleaf.workbench.look.Look;
 import org.probeleaf.workbench.look.Palette;
 import org.probeleaf.workbench.plot.PlotPaint;
 
-/**
- * A plot to work with. The wheel draws it apart and together about the pointer, a drag moves it along, two cursors are put
- * with a click and a click with Shift and moved with the arrow keys; Home shows all.
- */
-final class PlotCanvas {
-
-    private static final double ZOOM = 1.25;
-    /** How far a press may wander and still be a click, in pixels. */
-    private static final int STILL = 3;
-    private static final double STEP = 0.002;
+/** A plot to work with, by mouse ({@link PlotMouse}) and by keys ({@link PlotKeys}). */
+public final class PlotCanvas {
 
     private final Canvas canvas;
     private final PlotPaint paint;
     private final Look look;
     private final Runnable changed;
-    private List<PlotTrace> traces = List.of();
-    private List<PlotLevel> levels = List.of();
-    private PlotWindow window = Plot.whole(List.of());
-    private final double[] cursors = {Double.NaN, Double.NaN};
-    private int lastCursor;
-    private int pressX = -1;
-    private PlotWindow pressWindow;
+    private final Sight sight = new Sight();
+    private final Cursors cursors = new Cursors();
+    private Object shown;
+    private double[] edges = {};
+    private boolean snap;
+    private final PlotKeys keys;
 
     /** @param changed called when a cursor is elsewhere */
-    PlotCanvas(Composite parent, Runnable changed) {
+    public PlotCanvas(Composite parent, Runnable changed) {
         this.changed = changed;
         canvas = new Canvas(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND);
         canvas.setData("name", "plot");
+        canvas.getAccessible().addAccessibleListener(new org.eclipse.swt.accessibility.AccessibleAdapter() {
+            @Override
+            public void getName(org.eclipse.swt.accessibility.AccessibleEvent e) {
+                e.result = "Plot of the capture";
+            }
+        });
         look = new Look(canvas);
         paint = new PlotPaint(look);
-        canvas.addPaintListener(e -> {
-            Rectangle area = canvas.getClientArea();
-            e.gc.setBackground(look.colour(Palette.WHITE));
-            e.gc.fillRectangle(area);
-            paint.paint(e.gc, plot(), 0, 0);
-        });
-        canvas.addListener(SWT.MouseWheel, this::wheel);
-        canvas.addListener(SWT.MouseDown, this::press);
-        canvas.addListener(SWT.MouseMove, this::drag);
-        canvas.addListener(SWT.MouseUp, this::release);
-        canvas.addListener(SWT.KeyDown, this::key);
-        canvas.addListener(SWT.MouseDoubleClick, e -> showAll());
+        canvas.addPaintListener(e -> paint(e.gc));
+        canvas.addListener(SWT.FocusIn, e -> canvas.redraw());
+        canvas.addListener(SWT.FocusOut, e -> canvas.redraw());
+        new PlotMouse(this);
+        keys = new PlotKeys(this);
     }
 
-    Canvas control() {
+    private void paint(org.eclipse.swt.graphics.GC gc) {
+        Rectangle area = canvas.getClientArea();
+        gc.setBackground(look.colour(Palette.WHITE));
+        gc.fillRectangle(area);
+        paint.paint(gc, plot(), 0, 0);
+        if (canvas.isFocusControl()) {
+            gc.setForeground(look.colour(Palette.BLUE));
+            gc.drawRectangle(0, 0, area.width - 1, area.height - 1);
+        }
+    }
+
+    /** The widget. */
+    public Canvas control() {
         return canvas;
     }
 
-    /** Shows traces, all of them at first. */
-    void show(List<PlotTrace> other, List<PlotLevel> otherLevels) {
-        boolean same = traces.stream().map(PlotTrace::channel).toList().equals(other.stream().map(PlotTrace::channel)
-                .toList());
-        traces = other;
-        levels = otherLevels;
-        if (!same) {
-            window = Plot.whole(traces);
+    /**
+     * Shows panes; of another capture all of it, of the same what was in sight.
+     *
+     * @param capture  tells whether it is the same
+     * @param measured when the trace that is measured passes from state to state, in seconds, in order
+     */
+    public void show(Object capture, List<PlotPane> panes, double[] measured) {
+        sight.of(panes);
+        edges = measured;
+        if (!java.util.Objects.equals(capture, shown)) {
+            shown = capture;
+            cursors.clear();
+            sight.showAll();
         }
         canvas.redraw();
+    }
+
+    /** Whether a cursor goes to an edge that is near. */
+    void snap(boolean on) {
+        snap = on;
     }
 
     /** The plot as it is on the screen. */
-    Plot plot() {
-        Rectangle area = canvas.getClientArea();
-        List<PlotCursor> set = new ArrayList<>();
-        for (int i = 0; i < cursors.length; i++) {
-            if (!Double.isNaN(cursors[i])) {
-                set.add(new PlotCursor(i == 0 ? "A" : "B", cursors[i]));
-            }
-        }
-        PlotPane pane = PlotPane.of(traces, levels).between(window.low(), window.high());
-        return new Plot(Math.max(100, area.width), Math.max(60, area.height), window.from(), window.to(), List.of(pane), set,
+    public Plot plot() {
+        Point size = canvas.getSize();
+        return new Plot(Math.max(100, size.x), Math.max(60, size.y), sight.from(), sight.to(), sight.panes(), cursors.put(),
                 false);
     }
 
-    /** The time of a cursor in seconds, NaN where it is not set; there are two. */
-    double cursor(int index) {
-        return cursors[index];
+    Cursors cursors() {
+        return cursors;
     }
 
-    /** Takes both cursors away. */
-    void clearCursors() {
-        cursors[0] = Double.NaN;
-        cursors[1] = Double.NaN;
-        moved();
+    /** What is in sight; {@link #control} must be redrawn after a change of it. */
+    public Sight sight() {
+        return sight;
     }
 
-    void showAll() {
-        window = Plot.whole(traces);
+    double[] edges() {
+        return edges;
+    }
+
+    /** The time at a place of the screen, at an edge where cursors go to these. */
+    double time(int x) {
+        PlotFrame frame = plot().frame();
+        double time = frame.time(Math.max(frame.left(), Math.min(frame.right(), x)));
+        return snap ? Cursors.snapped(edges, time, pixels(PlotMouse.NEAR)) : time;
+    }
+
+    /** How long so many pixels are, in seconds. */
+    double pixels(double many) {
+        return many * (sight.to() - sight.from()) / plot().frame().width();
+    }
+
+    /** Which pane is at a height, -1 for none. */
+    int paneAt(int y) {
+        List<PlotFrame> frames = plot().frames();
+        for (int i = 0; i < frames.size(); i++) {
+            if (y >= frames.get(i).top() && y <= frames.get(i).bottom()) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** Shows everything. */
+    public void showAll() {
+        sight.showAll();
         canvas.redraw();
     }
 
-    private void moved() {
+    /** Shows the keys over the plot, or takes them away. */
+    void toggleKeys() {
+        keys.toggle();
+    }
+
+    /** A cursor is elsewhere. */
+    void moved() {
         canvas.redraw();
         changed.run();
     }
 
-    private void wheel(Event e) {
-        PlotFrame frame = plot().frame();
-        if ((e.stateMask & SWT.SHIFT) != 0) {
-            window = window.moved(e.count > 0 ? -0.1 : 0.1);
-        } else {
-            double about = frame.time(Math.max(frame.left(), Math.min(frame.right(), e.x)));
-            PlotWindow next = window.zoomed(e.count > 0 ? ZOOM : 1 / ZOOM, about);
-            if (next.to() - next.from() > 1e-13) {
-                window = next;
-            }
-        }
-        e.doit = false;
+    void redraw(Event handled) {
+        handled.doit = false;
         canvas.redraw();
-    }
-
-    private void press(Event e) {
-        canvas.setFocus();
-        if (e.button == 1) {
-            pressX = e.x;
-            pressWindow = window;
-        }
-    }
-
-    private void drag(Event e) {
-        if (pressX >= 0 && Math.abs(e.x - pressX) > STILL) {
-            double share = (pressX - e.x) / plot().frame().width();
-            window = pressWindow.moved(share);
-            canvas.redraw();
-        }
-    }
-
-    private void release(Event e) {
-        if (e.button == 1 && pressX >= 0 && Math.abs(e.x - pressX) <= STILL) {
-            PlotFrame frame = plot().frame();
-            if (e.x >= frame.left() && e.x <= frame.right()) {
-                lastCursor = (e.stateMask & SWT.SHIFT) != 0 ? 1 : 0;
-                cursors[lastCursor] = frame.time(e.x);
-                moved();
-            }
-        }
-        pressX = -1;
-    }
-
-    private void key(Event e) {
-        double width = window.to() - window.from();
-        switch (e.keyCode) {
-            case SWT.ARROW_LEFT, SWT.ARROW_RIGHT -> {
-                double by = (e.keyCode == SWT.ARROW_LEFT ? -1 : 1) * width * STEP * ((e.stateMask & SWT.SHIFT) != 0 ? 10 : 1);
-                if (Double.isNaN(cursors[lastCursor])) {
-                    cursors[lastCursor] = (window.from() + window.to()) / 2;
-                }
-                cursors[lastCursor] += by;
-                moved();
-            }
-            case SWT.HOME -> showAll();
-            case SWT.ESC -> clearCursors();
-            default -> {
-                if (e.character == '+' || e.character == '-') {
-                    window = window.zoomed(e.character == '+' ? ZOOM : 1 / ZOOM, (window.from() + window.to()) / 2);
-                    canvas.redraw();
-                } else if (e.character == 'x' || e.character == 'X') {
-                    lastCursor = 1 - lastCursor;
-                }
-            }
-        }
     }
 }

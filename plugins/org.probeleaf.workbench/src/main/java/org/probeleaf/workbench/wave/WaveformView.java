@@ -2,52 +2,59 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.workbench.wave;
 
+import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.layout.GridData;
-import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.layout.RowData;
+import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.Text;
+import org.probeleaf.job.change.JudgeCaptureBy;
 import org.probeleaf.job.mark.CaptureMark;
 import org.probeleaf.schematic.geometry.Box;
-import org.probeleaf.schematic.quantity.BenchValue;
-import org.probeleaf.schematic.quantity.QuantityKind;
-import org.probeleaf.waveform.measure.Measures;
-import org.probeleaf.waveform.measure.Si;
-import org.probeleaf.waveform.plot.Ink;
-import org.probeleaf.waveform.plot.PlotLevel;
-import org.probeleaf.waveform.plot.PlotTrace;
+import org.probeleaf.schematic.netlist.Net;
+import org.probeleaf.waveform.compare.Comparison;
 import org.probeleaf.workbench.look.Look;
 import org.probeleaf.workbench.look.Palette;
+import org.probeleaf.workbench.session.HeldAgainst;
 import org.probeleaf.workbench.session.LoadedCapture;
+import org.probeleaf.workbench.session.LoadedTrace;
 import org.probeleaf.workbench.session.Selection;
 import org.probeleaf.workbench.session.SheetSession;
 import org.probeleaf.workbench.view.Head;
 import org.probeleaf.workbench.view.PlainTable;
 import org.probeleaf.workbench.view.SessionView;
 
-/** The captures of the job as plots: moved, drawn apart, measured with two cursors, held against a threshold or another one. */
+/** The captures of the job as plots: moved, drawn apart, measured with two cursors, judged, and laid on a good one. */
 public final class WaveformView extends SessionView {
 
-    private static final String NOTHING = "compare with nothing";
+    /** More traces than these over each other are no help to begin with. */
+    private static final int FEW = 4;
+    private static final double REACH = 3;
 
     private Look look;
     private PlainTable<CaptureMark> list;
-    private PlainTable<FigureRow> figures;
+    private ChannelList channels;
+    private LevelChooser levels;
+    private ReferenceChooser against;
+    private Button difference;
+    private Button stacked;
     private PlotCanvas plot;
     private Label readout;
-    private Text threshold;
-    private Combo against;
+    private FindingsPane findings;
+    private PlainTable<FigureRow> figures;
     private List<CaptureMark> captures = List.of();
+    private final List<CaptureMark> files = new ArrayList<>();
     private String shown;
-    private String reference;
+    private CaptureMark reference;
 
     @Override
     protected void createContent(Composite parent) {
@@ -55,26 +62,32 @@ public final class WaveformView extends SessionView {
         Head.column(parent);
         SashForm parts = new SashForm(parent, SWT.HORIZONTAL);
         parts.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-        Composite left = column(parts);
-        list = new PlainTable<>(left, CaptureMark.class, this::go);
-        list.column("Capture", 60, 90, CaptureMark::fileName, c -> look.icon("wave"));
-        list.column("At", 40, 60, c -> c.place().text(), null);
-        list.hint("Select a pin or a net on the sheet and press C to pin a capture there: text of a scope or a logger, VCD,"
-                + " WAV.");
-        list.onChoice(this::choose);
+        SashForm left = new SashForm(parts, SWT.VERTICAL);
+        lists(column(left), column(left));
         Composite middle = column(parts);
         tools(middle);
         plot = new PlotCanvas(middle, this::readOut);
         plot.control().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         readout = new Label(middle, SWT.NONE);
         readout.setLayoutData(new GridData(SWT.FILL, SWT.END, true, false));
-        Composite right = column(parts);
-        figures = new PlainTable<>(right, FigureRow.class, f -> { });
+        findings = new FindingsPane(column(parts));
+        figures = new PlainTable<>(column(parts), FigureRow.class, f -> { });
         figures.column("Figure", 36, 84, FigureRow::name, null);
         figures.column("Value", 34, 70, FigureRow::value, null);
         figures.column("Give or take", 30, 70, FigureRow::uncertainty, null);
         figures.hint("The figures of the capture stand here.");
-        parts.setWeights(20, 56, 24);
+        parts.setWeights(15, 50, 17, 18);
+    }
+
+    private void lists(Composite upper, Composite lower) {
+        list = new PlainTable<>(upper, CaptureMark.class, this::go);
+        list.column("Capture", 60, 90, CaptureMark::fileName, c -> look.icon("wave"));
+        list.column("At", 40, 60, c -> c.place().text(), null);
+        list.hint("Select a pin or a net on the sheet and press C to pin a capture there: text of a scope or a logger, VCD,"
+                + " WAV.");
+        list.onChoice(this::choose);
+        channels = new ChannelList(lower, this::draw);
+        stacked = check(lower, "Stacked", "Each trace in a pane of its own");
     }
 
     private static Composite column(Composite parent) {
@@ -86,32 +99,42 @@ public final class WaveformView extends SessionView {
     private void tools(Composite parent) {
         Composite row = new Composite(parent, SWT.NONE);
         row.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
-        row.setLayout(new GridLayout(4, false));
-        threshold = new Text(row, SWT.BORDER);
-        threshold.setMessage("Threshold: 2.0V");
-        threshold.setLayoutData(width(110));
-        threshold.addListener(SWT.Modify, e -> draw());
-        against = new Combo(row, SWT.READ_ONLY);
-        against.setLayoutData(width(210));
-        against.addListener(SWT.Selection, e -> {
-            int at = against.getSelectionIndex() - 1;
-            reference = at < 0 ? null : captures.get(at).id();
-            draw();
-        });
-        button(row, "Show all", () -> plot.showAll());
-        button(row, "Export\u2026", () -> PlotExport.ask(getSite().getShell(), plot.plot(), look));
+        RowLayout layout = new RowLayout(SWT.HORIZONTAL);
+        layout.center = true;
+        layout.spacing = 6;
+        row.setLayout(layout);
+        levels = new LevelChooser(row, this::judgeBy);
+        levels.control().setLayoutData(new RowData(190, SWT.DEFAULT));
+        against = new ReferenceChooser(row, this::compareWith, this::compareWithFile);
+        against.control().setLayoutData(new RowData(240, SWT.DEFAULT));
+        difference = check(row, "Difference", "The capture less the reference, in a strip of its own");
+        Button snap = check(row, "Snap", "Cursors go to edges that are near");
+        snap.addListener(SWT.Selection, e -> plot.snap(snap.getSelection()));
+        button(row, "fit", "Show all (Home)", () -> plot.showAll());
+        button(row, "help", "Keys on the plot (?)", () -> plot.toggleKeys());
+        Button export = new Button(row, SWT.PUSH);
+        export.setText("Export\u2026");
+        export.setToolTipText("As PDF, SVG or PNG, as it is seen");
+        export.addListener(SWT.Selection, e -> PlotExport.ask(getSite().getShell(), plot.plot(), exportName(), look));
     }
 
-    private static GridData width(int pixels) {
-        GridData data = new GridData(SWT.BEGINNING, SWT.CENTER, false, false);
-        data.widthHint = pixels;
-        return data;
+    private Button check(Composite parent, String words, String tip) {
+        Button check = new Button(parent, SWT.CHECK);
+        check.setText(words);
+        check.setToolTipText(tip);
+        check.addListener(SWT.Selection, e -> draw());
+        return check;
     }
 
-    private static void button(Composite parent, String words, Runnable action) {
+    private void button(Composite parent, String icon, String tip, Runnable action) {
         Button button = new Button(parent, SWT.PUSH);
-        button.setText(words);
+        button.setImage(look.icon(icon));
+        button.setToolTipText(tip);
         button.addListener(SWT.Selection, e -> action.run());
+    }
+
+    private String exportName() {
+        return mark(shown).map(m -> m.fileName().replaceFirst("\\.[^.]+$", "")).orElse("waveform");
     }
 
     @Override
@@ -124,11 +147,9 @@ public final class WaveformView extends SessionView {
         } else if (captures.stream().noneMatch(c -> c.id().equals(shown))) {
             shown = captures.isEmpty() ? null : captures.get(captures.size() - 1).id();
         }
-        List<String> names = new ArrayList<>(List.of(NOTHING));
-        captures.forEach(c -> names.add(c.fileName() + " at " + c.place().text()));
-        against.setItems(names.toArray(String[]::new));
-        int at = captures.stream().map(CaptureMark::id).toList().indexOf(reference);
-        against.select(at + 1);
+        if (reference != null && !captures.contains(reference) && !files.contains(reference)) {
+            reference = captures.stream().filter(c -> c.id().equals(reference.id())).findFirst().orElse(null);
+        }
         draw();
     }
 
@@ -140,72 +161,115 @@ public final class WaveformView extends SessionView {
     private void go(CaptureMark capture) {
         choose(capture);
         session().ifPresent(s -> {
-            Selection there = facts().map(f -> f.at(capture.page(), capture.at(), 3))
+            Selection there = facts().map(f -> f.at(capture.page(), capture.at(), REACH))
                     .orElse(Selection.spot(capture.page(), capture.at()));
             s.selectMark(capture.id(), there);
             s.reveal(capture.page(), Box.of(capture.at()).grow(60));
         });
     }
 
-    private Optional<LoadedCapture> loaded(String id) {
-        return captures.stream().filter(c -> c.id().equals(id)).findFirst()
-                .flatMap(c -> session().flatMap(s -> s.captures().get(c)));
+    private void judgeBy(String by) {
+        Optional<CaptureMark> mark = mark(shown);
+        if (mark.isPresent() && !mark.get().judgedBy().equals(by)) {
+            session().ifPresent(s -> s.apply(new JudgeCaptureBy(shown, by, Instant.now())));
+        } else {
+            draw();
+        }
+    }
+
+    private void compareWith(CaptureMark other) {
+        reference = other;
+        draw();
+    }
+
+    private void compareWithFile(Path file) {
+        mark(shown).ifPresent(m -> session().ifPresent(s -> {
+            CaptureMark other = s.captures().outside(file, m);
+            files.add(other);
+            compareWith(other);
+        }));
+    }
+
+    private Optional<CaptureMark> mark(String id) {
+        return captures.stream().filter(c -> c.id().equals(id)).findFirst();
+    }
+
+    private Optional<LoadedCapture> loaded(CaptureMark mark) {
+        return session().flatMap(s -> s.captures().get(mark));
+    }
+
+    /** The trace of the reference that is compared with: that of the same name, else the first of values. */
+    private LoadedTrace referenceTrace(LoadedTrace measured) {
+        if (reference == null || measured == null || measured.logic() || reference.id().equals(shown)) {
+            return null;
+        }
+        List<LoadedTrace> values = loaded(reference).map(LoadedCapture::traces).orElse(List.of()).stream()
+                .filter(t -> !t.logic()).toList();
+        return values.stream().filter(t -> t.name().equalsIgnoreCase(measured.name())).findFirst()
+                .orElse(values.isEmpty() ? null : values.get(0));
     }
 
     private void draw() {
-        LoadedCapture capture = loaded(shown).orElse(null);
-        List<PlotTrace> traces = new ArrayList<>();
-        List<PlotLevel> levels = new ArrayList<>();
-        if (capture != null && capture.problem() == null) {
-            if (reference != null && !reference.equals(shown)) {
-                loaded(reference).filter(r -> !r.traces().isEmpty()).map(r -> r.traces().get(0)).ifPresent(t -> traces.add(
-                        new PlotTrace("to compare", t.channel(), t.pyramid(), t.shift(), Ink.REFERENCE)));
-            }
-            traces.addAll(capture.traces());
-            levels.addAll(levels(capture));
-        }
-        plot.show(traces, levels);
-        figures.show(capture == null || capture.measures().isEmpty() ? List.of()
-                : FigureRow.of(capture.measures().get(0), unit(capture)));
+        CaptureMark mark = mark(shown).orElse(null);
+        LoadedCapture capture = mark == null ? null : loaded(mark).orElse(null);
+        offer(mark);
+        channels.show(capture == null ? List.of() : capture.traces(), FEW);
+        LoadedTrace measured = channels.measured();
+        LoadedTrace known = referenceTrace(measured);
+        HeldAgainst by = mark == null || measured == null || facts().isEmpty() ? new HeldAgainst(null, "", null)
+                : HeldAgainst.of(facts().get(), mark).forTrace(measured);
+        Comparison comparison = known == null ? null
+                : session().flatMap(s -> s.captures().answers().comparison(measured, known)).orElse(null);
+        plot.show(shown, measured == null ? List.of() : new PlotPanes(channels.shown(), measured, stacked.getSelection(),
+                by.thresholds(), known == null ? null : known.plot().as(reference.fileName(), org.probeleaf.waveform.plot.Ink.REFERENCE),
+                comparison == null ? null : comparison.overlay(), difference.getSelection()).panes(),
+                measured == null ? new double[0] : measured.edges());
+        figures.show(measured == null ? List.of() : FigureRow.of(measured));
+        findings.show(findings(measured, by, comparison));
         readOut();
     }
 
-    private static String unit(LoadedCapture capture) {
-        return capture.traces().get(0).channel().unit();
+    /** What may be chosen for the capture that is shown. */
+    private void offer(CaptureMark mark) {
+        levels.show(mark == null ? "" : mark.judgedBy(), mark == null ? Optional.empty()
+                : facts().flatMap(f -> HeldAgainst.guess(f, mark)));
+        levels.control().setEnabled(mark != null);
+        List<CaptureMark> others = new ArrayList<>(captures.stream().filter(c -> !c.id().equals(shown)).toList());
+        others.addAll(files);
+        Net net = net(mark);
+        against.show(others, o -> files.contains(o) || net != null && net.equals(net(o)), reference);
+        difference.setVisible(reference != null && mark != null);
     }
 
-    /** The state levels of a single trace, and the threshold. */
-    private List<PlotLevel> levels(LoadedCapture capture) {
-        List<PlotLevel> levels = new ArrayList<>();
-        if (capture.measures().size() == 1) {
-            Measures m = capture.measures().get(0);
-            String unit = unit(capture);
-            if (m.levels() != null && m.levels().two()) {
-                levels.add(new PlotLevel(m.levels().low(), "low " + Si.text(m.levels().low(), unit)));
-                levels.add(new PlotLevel(m.levels().high(), "high " + Si.text(m.levels().high(), unit)));
+    private Net net(CaptureMark mark) {
+        return mark == null ? null : facts().map(f -> f.at(mark.page(), mark.at(), REACH).net()).orElse(null);
+    }
+
+    private List<Finding> findings(LoadedTrace measured, HeldAgainst by, Comparison comparison) {
+        List<Finding> all = new ArrayList<>();
+        if (measured != null) {
+            if (comparison != null) {
+                all.add(Finding.of(comparison, reference.fileName()));
+            } else if (reference != null && !reference.id().equals(shown)) {
+                loaded(reference).map(r -> Finding.notCompared(r, measured)).ifPresent(all::add);
             }
+            if (measured.video() != null) {
+                all.add(Finding.of(measured.video()));
+            }
+            session().flatMap(s -> s.captures().answers().judgement(measured, by.thresholds()))
+                    .ifPresent(j -> all.add(Finding.of(measured, j, by)));
         }
-        threshold().ifPresent(v -> levels.add(new PlotLevel(v, "threshold")));
-        return levels;
-    }
-
-    private Optional<Double> threshold() {
-        try {
-            return threshold.getText().isBlank() ? Optional.empty()
-                    : Optional.of(BenchValue.parse(threshold.getText(), QuantityKind.VOLTAGE_DC).quantity().value());
-        } catch (IllegalArgumentException e) {
-            return Optional.empty();
-        }
+        return all;
     }
 
     /** What the cursors say, or what is in the way. */
     private void readOut() {
-        LoadedCapture capture = loaded(shown).orElse(null);
+        LoadedCapture capture = mark(shown).flatMap(this::loaded).orElse(null);
         String words = "";
         if (capture != null && capture.problem() != null) {
             words = capture.mark().fileName() + ": " + capture.problem();
-        } else if (capture != null && !capture.traces().isEmpty()) {
-            words = CursorWords.of(capture.traces().get(0), plot.cursor(0), plot.cursor(1));
+        } else if (capture != null && channels.measured() != null) {
+            words = CursorWords.of(channels.measured().plot(), plot.cursors().at(0), plot.cursors().at(1), plot.pixels(1));
         } else if (shown != null && capture == null) {
             words = "Reading the capture\u2026";
         }
@@ -222,7 +286,7 @@ public final class WaveformView extends SessionView {
     @Override
     public void selectionChanged() {
         String selected = session().flatMap(SheetSession::selectedMark).orElse(null);
-        if (!java.util.Objects.equals(selected, shown) && captures.stream().anyMatch(c -> c.id().equals(selected))) {
+        if (!Objects.equals(selected, shown) && captures.stream().anyMatch(c -> c.id().equals(selected))) {
             shown = selected;
             draw();
         }

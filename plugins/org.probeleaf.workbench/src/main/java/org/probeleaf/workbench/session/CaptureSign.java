@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.workbench.session;
+
+import java.util.Optional;
+
+import org.probeleaf.job.expectation.Outcome;
+import org.probeleaf.job.mark.CaptureMark;
+import org.probeleaf.waveform.judge.Judgement;
+
+/** Whether a capture looks good, for a sign on its card. */
+public final class CaptureSign {
+
+    private CaptureSign() {
+    }
+
+    /** The sign of a capture's first trace; empty where it is not judged, or not yet. */
+    public static Optional<Outcome> of(SheetSession session, CaptureMark mark) {
+        LoadedTrace first = session.captures().get(mark).filter(c -> !c.traces().isEmpty()).map(c -> c.traces().get(0))
+                .orElse(null);
+        if (first == null || session.facts().isEmpty()) {
+            return Optional.empty();
+        }
+        HeldAgainst by = HeldAgainst.of(session.facts().get(), mark).forTrace(first);
+        return session.captures().answers().judgement(first, by.thresholds()).flatMap(j -> of(first, j));
+    }
+
+    /** The sign of a judgement; empty where nobody said what it is to be judged by. */
+    public static Optional<Outcome> of(LoadedTrace trace, Judgement judgement) {
+        return switch (judgement.verdict()) {
+            case CLOCKING, TOGGLING -> judgement.toggles() == null ? Optional.empty()
+                    : Optional.of(judgement.toggles() ? Outcome.GOOD : Outcome.BAD);
+            case VIDEO -> Optional.ofNullable(trace.video().locks()).map(l -> l ? Outcome.GOOD : Outcome.BAD);
+            case STATIC, STATIC_HIGH, STATIC_LOW, UNKNOWN, FLOATING, NO_SIGNAL -> Optional.of(Outcome.UNSURE);
+            case BETWEEN, WEAK_HIGH, WEAK_LOW, CONTENTION, RUNT, MISSING_PULSES, RINGING, SLOW_EDGES, NOISE ->
+                    Optional.of(Outcome.BAD);
+        };
+    }
+}

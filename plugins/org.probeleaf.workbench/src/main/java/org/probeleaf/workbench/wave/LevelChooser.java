@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.workbench.wave;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.probeleaf.schematic.partbook.LevelBook;
+import org.probeleaf.schematic.partbook.LogicLevels;
+import org.probeleaf.trace.drive.PinLevels;
+import org.probeleaf.waveform.measure.Si;
+import org.probeleaf.workbench.session.HeldAgainst;
+
+/** What a capture is judged by: what its net's inputs need, a family or chip of the list, or a voltage that is typed. */
+final class LevelChooser {
+
+    private static final String ASK = "judged by: 74LS, 2.0V \u2026";
+    private static final String GUESSED = " (guessed)";
+    private static final String BESIDE = "   ";
+
+    private final Combo combo;
+    private final Consumer<String> chosen;
+    private String first = ASK;
+    private String shown = "";
+    private boolean typed;
+    private boolean setting;
+
+    /** @param chosen told what is now said; empty for the guess */
+    LevelChooser(Composite parent, Consumer<String> chosen) {
+        this.chosen = chosen;
+        combo = new Combo(parent, SWT.DROP_DOWN);
+        combo.setToolTipText("What the levels are judged by: a logic family, a chip, a part's value, with a supply after it"
+                + " (74HC 4.5V), or one voltage that the next stage needs (2.0V). Enter takes it.");
+        combo.setVisibleItemCount(20);
+        combo.addListener(SWT.Modify, e -> typed |= !setting);
+        combo.addListener(SWT.Selection, e -> take());
+        combo.addListener(SWT.DefaultSelection, e -> take());
+        combo.addListener(SWT.FocusOut, e -> {
+            if (typed) {
+                take();
+            }
+        });
+    }
+
+    Combo control() {
+        return combo;
+    }
+
+    /**
+     * Shows what is said.
+     *
+     * @param by    what is said of the capture, empty for nothing
+     * @param guess what the net's inputs need
+     */
+    void show(String by, Optional<PinLevels> guess) {
+        if (typed && combo.isFocusControl()) {
+            return;
+        }
+        String start = guess.map(g -> g.levels().name() + GUESSED).orElse(ASK);
+        String text = by.isBlank() ? start : by;
+        if (start.equals(first) && text.equals(shown) && combo.getItemCount() > 0 && !typed) {
+            return;
+        }
+        setting = true;
+        if (!start.equals(first) || combo.getItemCount() == 0) {
+            first = start;
+            List<String> items = new ArrayList<>(List.of(first, HeldAgainst.NOTHING));
+            LevelBook.standard().levels().forEach(l -> items.add(words(l)));
+            combo.setItems(items.toArray(String[]::new));
+        }
+        combo.setText(text);
+        shown = text;
+        typed = false;
+        setting = false;
+    }
+
+    private static String words(LogicLevels l) {
+        return l.name() + BESIDE + Si.text(l.supply(), "V") + ", " + l.title();
+    }
+
+    private void take() {
+        String text = combo.getText();
+        int beside = text.indexOf(BESIDE);
+        String by = (beside < 0 ? text : text.substring(0, beside)).strip();
+        typed = false;
+        shown = "";
+        chosen.accept(by.equals(first) || by.equals(ASK) ? "" : by);
+    }
+}
