@@ -68,7 +68,7 @@ public final class MarkedSheet {
     public static List<Path> write(JobState state, List<byte[]> sheets, MarkedSheetOptions options, Path outDir)
             throws IOException {
         Files.createDirectories(outDir);
-        SheetMarker marker = new SheetMarker(state, options.nets(),
+        SheetMarker marker = new SheetMarker(state, options.nets(), options.waves(),
                 new Signature(options.author(), options.when(), options.zone()));
         Set<String> names = new HashSet<>();
         List<Path> files = new ArrayList<>();

@@ -11,14 +11,20 @@ import java.util.Optional;
 
 import org.probeleaf.handover.MarkedSheet;
 import org.probeleaf.handover.MarkedSheetOptions;
+import org.probeleaf.handover.WaveformSheet;
+import org.probeleaf.handover.wave.Wave;
+import org.probeleaf.handover.wave.WaveReader;
+import org.probeleaf.handover.wave.WaveSource;
 import org.probeleaf.job.Job;
 import org.probeleaf.job.mark.Anchor;
 import org.probeleaf.recognition.Progress;
 import org.probeleaf.schematic.board.BoardChange;
 import org.probeleaf.schematic.netlist.Netlist;
+import org.probeleaf.schematic.partbook.LevelBook;
 import org.probeleaf.schematic.partbook.PartBook;
 import org.probeleaf.schematic.place.Place;
 import org.probeleaf.trace.SignalGraph;
+import org.probeleaf.waveform.judge.ThresholdWords;
 
 /** What the verbs that change a job share. */
 public final class JobFiles {
@@ -48,9 +54,21 @@ public final class JobFiles {
         }
     }
 
-    /** Writes the job's marked-up sheets, with its technician as author, and names them. */
-    public static List<Path> handOver(Job job, Path folder, Instant when) throws IOException {
-        return MarkedSheet.write(job, MarkedSheetOptions.of(job.state().details().technician(), when), folder);
+    /**
+     * Writes the job's marked-up sheets, with its technician as author, and names them.
+     *
+     * @param sheetOnly leaves out the pages of waveforms
+     */
+    public static List<Path> handOver(Job job, Path folder, Instant when, boolean sheetOnly, Console console)
+            throws IOException {
+        List<Wave> waves = new WaveReader(WaveSource.FILES, new ThresholdWords(LevelBook.standard(), PartBooks.book(console)))
+                .all(job);
+        MarkedSheetOptions options = MarkedSheetOptions.of(job.state().details().technician(), when).withWaves(waves);
+        List<Path> files = new ArrayList<>(MarkedSheet.write(job, options, folder));
+        if (!sheetOnly) {
+            WaveformSheet.write(job.state().details(), options, folder).ifPresent(files::add);
+        }
+        return files;
     }
 
     /**

@@ -74,7 +74,7 @@ public final class DemoCommand extends Verb {
             say("");
             trace(job);
             pin(job);
-            List<Path> marked = JobFiles.handOver(job, out, Instant.now());
+            List<Path> marked = JobFiles.handOver(job, out, Instant.now(), false, console());
             say("");
             where(file, marked);
         }

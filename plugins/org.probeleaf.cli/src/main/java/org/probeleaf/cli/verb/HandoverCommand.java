@@ -24,8 +24,9 @@ import picocli.CommandLine.Parameters;
 
 /** {@code handover}: writes what the customer gets. */
 @Command(name = "handover", description = {"Write the marked-up sheets of a job: the original pages, untouched, with"
-        + " labels, notes and readings on top as annotations that every PDF reader shows.", "",
-    "This version writes the sheets only; say --sheet-only."})
+        + " labels, notes, readings and waveforms on top as annotations that every PDF reader shows; and the waveforms at full"
+        + " size with their figures.", "",
+    "This version writes no report yet."})
 public final class HandoverCommand extends Verb {
 
     @Parameters(paramLabel = "FILE", description = "The job.")
@@ -49,9 +50,6 @@ public final class HandoverCommand extends Verb {
 
     @Override
     ExitCode run() throws IOException {
-        if (!sheetOnly) {
-            throw Problem.usage("this version writes the marked-up sheets but no report yet; add --sheet-only");
-        }
         List<Path> files;
         List<KeptBoardChange> open;
         try (Job job = Job.openToRead(file)) {
@@ -63,7 +61,7 @@ public final class HandoverCommand extends Verb {
                         .map(KeptBoardChange::words).collect(Collectors.joining(", ")) + "); note it with probeleaf"
                         + " putback, or hand over with --accept-open", null);
             }
-            files = JobFiles.handOver(job, out, Instant.now());
+            files = JobFiles.handOver(job, out, Instant.now(), sheetOnly, console());
         }
         answer(files, open);
         return ExitCode.DONE;

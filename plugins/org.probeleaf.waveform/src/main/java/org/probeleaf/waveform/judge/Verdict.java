@@ -2,6 +2,9 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.waveform.judge;
 
+import java.util.EnumSet;
+import java.util.Set;
+
 /** What is said of a signal in one word. */
 public enum Verdict {
     /** Goes up and down with an even beat. */
@@ -41,10 +44,18 @@ public enum Verdict {
     /** There is nothing to judge. */
     NO_SIGNAL("no-signal");
 
+    private static final Set<Verdict> FAULTS = EnumSet.of(BETWEEN, WEAK_HIGH, WEAK_LOW, CONTENTION, RUNT, MISSING_PULSES,
+            RINGING, SLOW_EDGES, NOISE);
+
     private final String word;
 
     Verdict(String word) {
         this.word = word;
+    }
+
+    /** Whether no sound logic signal is like that; one that merely stays, or that nobody knows, may be sound. */
+    public boolean fault() {
+        return FAULTS.contains(this);
     }
 
     /** As on the command line. */

@@ -19,6 +19,8 @@ import java.util.List;
 public record PlotPane(double weight, double low, double high, boolean lane, List<PlotTrace> traces,
         List<PlotLevel> levels, List<PlotBand> bands, PlotMask mask) {
 
+    private static final double ROOM = 0.06;
+
     public PlotPane {
         if (!(high > low)) {
             throw new IllegalArgumentException("a pane needs room: " + low + " to " + high);
@@ -28,10 +30,13 @@ public record PlotPane(double weight, double low, double high, boolean lane, Lis
         bands = List.copyOf(bands);
     }
 
-    /** A pane of traces with room for all of their values. */
+    /** A pane of traces with room for all of their values and for the levels. */
     public static PlotPane of(List<PlotTrace> traces, List<PlotLevel> levels) {
         PlotWindow all = Plot.whole(traces);
-        return new PlotPane(1, all.low(), all.high(), false, traces, levels, List.of(), null);
+        double room = (all.high() - all.low()) * ROOM;
+        double low = levels.stream().mapToDouble(l -> l.value() - room).reduce(all.low(), Math::min);
+        double high = levels.stream().mapToDouble(l -> l.value() + room).reduce(all.high(), Math::max);
+        return new PlotPane(1, low, high, false, traces, levels, List.of(), null);
     }
 
     /** A line of logic states: 0 is low, 1 high, a half let go, NaN unknown. */

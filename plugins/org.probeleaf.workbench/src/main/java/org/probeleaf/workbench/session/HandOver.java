@@ -5,11 +5,14 @@ package org.probeleaf.workbench.session;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
 import org.probeleaf.handover.MarkedSheet;
 import org.probeleaf.handover.MarkedSheetOptions;
+import org.probeleaf.handover.WaveformSheet;
+import org.probeleaf.handover.wave.WaveReader;
 import org.probeleaf.job.Job;
 import org.probeleaf.job.mark.KeptBoardChange;
 
@@ -30,8 +33,10 @@ final class HandOver {
         String name = job.file().getFileName().toString().replaceFirst("\\.[^.]+$", "");
         Path folder = job.file().resolveSibling(name + "-handover");
         try {
-            List<Path> files = MarkedSheet.write(job, MarkedSheetOptions.of(job.state().details().technician(),
-                    Instant.now()), folder);
+            MarkedSheetOptions options = MarkedSheetOptions.of(job.state().details().technician(), Instant.now())
+                    .withWaves(WaveReader.standard().all(job));
+            List<Path> files = new ArrayList<>(MarkedSheet.write(job, options, folder));
+            WaveformSheet.write(job.state().details(), options, folder).ifPresent(files::add);
             return new Trouble(Trouble.Kind.NOTICE, "Handed over: " + files.stream().map(f -> f.getFileName().toString())
                     .collect(Collectors.joining(", ")) + " in " + folder + ".");
         } catch (IOException e) {

@@ -7,7 +7,9 @@ import java.io.IOException;
 import java.util.List;
 
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.graphics.blend.BlendMode;
 import org.apache.pdfbox.pdmodel.graphics.state.PDExtendedGraphicsState;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
@@ -34,9 +36,31 @@ public final class Canvas implements Closeable {
      * @param box    what the stream covers of the page
      */
     public Canvas(PDDocument document, PDAppearanceStream stream, Box box, TypeFace face) throws IOException {
-        this.out = new PDPageContentStream(document, stream);
+        this(new PDPageContentStream(document, stream), box, face);
+    }
+
+    private Canvas(PDPageContentStream out, Box box, TypeFace face) {
+        this.out = out;
         this.box = box;
         this.face = face;
+    }
+
+    /** Paints on a page of our own that is neither turned nor cropped. */
+    public static Canvas onPage(PDDocument document, PDPage page, TypeFace face) throws IOException {
+        PDRectangle all = page.getMediaBox();
+        return new Canvas(new PDPageContentStream(document, page), new Box(0, 0, all.getWidth(), all.getHeight()), face);
+    }
+
+    /** Something that draws itself into a content stream, with its top left corner where it is told. */
+    @FunctionalInterface
+    public interface Drawn {
+        /** Draws with y upwards; leaves the graphics state as it was. */
+        void draw(PDPageContentStream content, double left, double top) throws IOException;
+    }
+
+    /** Lets something draw itself below and to the right of a point. */
+    public void drawn(Point corner, Drawn drawn) throws IOException {
+        drawn.draw(out, x(corner.x()), y(corner.y()));
     }
 
     public TypeFace face() {

@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.probeleaf.handover.wave.Wave;
+import org.probeleaf.job.mark.CaptureMark;
 import org.probeleaf.job.mark.NoteMark;
 import org.probeleaf.job.mark.ReadingMark;
 import org.probeleaf.schematic.geometry.Box;
@@ -28,6 +30,10 @@ public final class Card {
     private static final double PADDING = 4;
     private static final double RADIUS = 2.6;
     private static final double SIGN = 4.3;
+    /** Size of the picture of a waveform, in design points. */
+    public static final double WAVE_WIDTH = 104;
+    public static final double WAVE_HEIGHT = 36;
+    private static final double PICTURE_GAP = 2.5;
 
     /** A line with the room above its base line, both in points. */
     private record Line(String text, Letters letters, double down, boolean besideSign) {
@@ -40,6 +46,8 @@ public final class Card {
     private final List<Line> lines = new ArrayList<>();
     private double width;
     private double height;
+    private Canvas.Drawn picture;
+    private double pictureDown;
 
     private Card(double unit, Sign sign, Tint side, Tint edge) {
         this.unit = unit;
@@ -99,6 +107,37 @@ public final class Card {
         return card.finished();
     }
 
+    /**
+     * The card of a waveform, with room for its picture.
+     *
+     * @param wave    as it was read, or null where nobody read it
+     * @param picture draws it in points of the page, or null where there is nothing to draw
+     * @param unit    points that one design point takes on the page
+     */
+    public static List<Card> of(CaptureMark mark, Wave wave, Canvas.Drawn picture, TypeFace face, double unit) {
+        Sign sign = wave == null ? Sign.NONE : Sign.of(wave);
+        boolean signed = sign != Sign.NONE;
+        Card card = new Card(unit, signed ? sign : null, signed ? sign.tint() : Tint.BLUE, signed ? sign.tint() : Tint.BLUE);
+        String word = wave == null ? "" : wave.first().map(t -> t.judgement().verdict().word().replace('-', ' ')).orElse("");
+        card.add(face, face.clean(word.isEmpty() ? mark.fileName() : word), Letters.strong(7.5 * unit), signed);
+        String place = placeName(mark.place());
+        face.wrap(place.isEmpty() ? WaveWords.line(wave) : place + ", " + WaveWords.line(wave), WAVE_WIDTH * unit, 5.8 * unit, 2)
+                .forEach(l -> card.add(face, l, Letters.quiet(5.8 * unit), false));
+        if (picture != null) {
+            card.picture(picture);
+        }
+        face.wrap(mark.note(), WAVE_WIDTH * unit, 6.4 * unit, 3)
+                .forEach(l -> card.add(face, l, Letters.plain(6.4 * unit), false));
+        return List.of(card.finished());
+    }
+
+    private void picture(Canvas.Drawn drawn) {
+        picture = drawn;
+        pictureDown = height + PICTURE_GAP * unit;
+        height = pictureDown + WAVE_HEIGHT * unit;
+        width = Math.max(width, WAVE_WIDTH * unit);
+    }
+
     /** What a card says of where it is pinned; nothing for a bare spot, the leader shows that. */
     private static String placeName(Place place) {
         return place instanceof Place.OnPage ? "" : place instanceof Place.OfNet net ? net.net() : place.text();
@@ -139,6 +178,9 @@ public final class Card {
             canvas.line(List.of(new Point(x, box.y0()), new Point(x, box.y1())), edge, 0.35 * unit);
         }
         double left = box.x0() + (STRIPE + PADDING) * unit;
+        if (picture != null) {
+            canvas.drawn(new Point(left, box.y0() + pictureDown), picture);
+        }
         for (Line line : lines) {
             double y = box.y0() + line.down();
             double x = left;

@@ -88,6 +88,17 @@ public final class Legend {
         }, text);
     }
 
+    /** Waveforms. */
+    public void waveform(String text) {
+        item((canvas, m) -> {
+            Box box = round(m, 12 * unit, 8.4 * unit);
+            canvas.card(box, 1.2 * unit, Tint.WHITE, Tint.BLUE, 0.6 * unit);
+            double h = 2 * unit;
+            canvas.line(List.of(m.plus(-4.5 * unit, h), m.plus(-2 * unit, h), m.plus(-2 * unit, -h), m.plus(1 * unit, -h),
+                    m.plus(1 * unit, h), m.plus(3.6 * unit, h), m.plus(3.6 * unit, -h)), Tint.BLUE, 0.7 * unit);
+        }, text);
+    }
+
     /** What can hurt, with the triangle that warns. */
     public void caution(String text) {
         item((canvas, m) -> {

@@ -3,11 +3,14 @@
 package org.probeleaf.handover.internal.paint;
 
 import java.io.IOException;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
-import org.probeleaf.job.expectation.Verdict;
+import org.probeleaf.handover.wave.Wave;
 import org.probeleaf.schematic.geometry.Box;
 import org.probeleaf.schematic.geometry.Point;
+import org.probeleaf.waveform.judge.Verdict;
 
 /** The sign of a reading, told apart by its shape: the colour only goes with it. */
 public enum Sign {
@@ -20,6 +23,8 @@ public enum Sign {
     /** Nothing was expected: a ring. */
     NONE(Tint.BLUE, "ring", "reading, nothing expected");
 
+    private static final Set<Verdict> MOVES = EnumSet.of(Verdict.CLOCKING, Verdict.TOGGLING);
+
     private final Tint tint;
     private final String shape;
     private final String words;
@@ -31,8 +36,14 @@ public enum Sign {
     }
 
     /** The sign of a verdict, which may be null. */
-    public static Sign of(Verdict verdict) {
+    public static Sign of(org.probeleaf.job.expectation.Verdict verdict) {
         return verdict == null ? NONE : valueOf(verdict.outcome().name());
+    }
+
+    /** The sign of a waveform; {@link #NONE} where it is neither at fault nor was held against anything. */
+    public static Sign of(Wave wave) {
+        Verdict found = wave.first().map(t -> t.judgement().verdict()).orElse(Verdict.NO_SIGNAL);
+        return found.fault() ? BAD : wave.thresholds() != null && MOVES.contains(found) ? GOOD : NONE;
     }
 
     public Tint tint() {

@@ -27,7 +27,7 @@ import org.probeleaf.schematic.place.Place;
 
 /**
  * Which nets are emphasised, each with its colour: those asked for, those with a label of the technician's own, and
- * those with a reading, but for supply nets, which would light up half the sheet for one voltage measured.
+ * those with a reading or a waveform, but for supply nets, which would light up half the sheet for one voltage measured.
  */
 final class Emphasis {
 
@@ -51,6 +51,7 @@ final class Emphasis {
             });
         }
         state.readings().stream().map(this::netOf).flatMap(Optional::stream).filter(n -> !supply(n)).forEach(all::add);
+        state.captures().stream().map(this::netOf).flatMap(Optional::stream).filter(n -> !supply(n)).forEach(all::add);
         for (Net net : all) {
             nets.put(net, BANDS.get(nets.size() % BANDS.size()));
         }

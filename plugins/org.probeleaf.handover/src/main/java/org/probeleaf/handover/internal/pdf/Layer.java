@@ -7,6 +7,7 @@ enum Layer {
     NETS("Marks: traced nets"),
     LABELS("Marks: net names"),
     READINGS("Marks: readings"),
+    WAVEFORMS("Marks: waveforms"),
     NOTES("Marks: notes"),
     LEGEND("Marks: legend");
 

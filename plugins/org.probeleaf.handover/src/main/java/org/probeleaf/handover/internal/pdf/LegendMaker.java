@@ -15,6 +15,7 @@ import org.probeleaf.handover.internal.paint.Sign;
 import org.probeleaf.handover.internal.paint.Tint;
 import org.probeleaf.handover.internal.paint.TypeFace;
 import org.probeleaf.handover.internal.pdf.Annotations.Saying;
+import org.probeleaf.handover.wave.Wave;
 import org.probeleaf.job.JobState;
 import org.probeleaf.job.details.Hazard;
 import org.probeleaf.schematic.geometry.Box;
@@ -29,14 +30,16 @@ final class LegendMaker {
     private static final double SMALLER = 0.82;
 
     private final JobState state;
+    private final List<Wave> waves;
     private final Emphasis emphasis;
     private final Signature signature;
     private final TypeFace face;
     private final double unit;
     private final List<String> told = new ArrayList<>();
 
-    LegendMaker(JobState state, Emphasis emphasis, Signature signature, TypeFace face, double unit) {
+    LegendMaker(JobState state, List<Wave> waves, Emphasis emphasis, Signature signature, TypeFace face, double unit) {
         this.state = state;
+        this.waves = waves;
         this.emphasis = emphasis;
         this.signature = signature;
         this.face = face;
@@ -121,10 +124,16 @@ final class LegendMaker {
 
     private void marks(Legend legend, int page) {
         for (Sign sign : Sign.values()) {
-            if (state.readings().stream().anyMatch(r -> r.page() == page && Sign.of(r.verdict()) == sign)) {
+            boolean reading = state.readings().stream().anyMatch(r -> r.page() == page && Sign.of(r.verdict()) == sign);
+            boolean wave = sign != Sign.NONE && waves.stream().anyMatch(w -> w.mark().page() == page && Sign.of(w) == sign);
+            if (reading || wave) {
                 legend.sign(sign);
                 told.add(sign.shape() + ": " + sign.words());
             }
+        }
+        if (state.captures().stream().anyMatch(c -> c.page() == page)) {
+            legend.waveform("waveform");
+            told.add("card with a trace: waveform");
         }
         if (state.notes().stream().anyMatch(n -> n.page() == page)) {
             legend.note("note");

@@ -10,12 +10,16 @@ import java.util.Map;
 
 import org.probeleaf.handover.internal.layout.PageLayout;
 import org.probeleaf.handover.internal.layout.Segment;
+import org.probeleaf.handover.internal.paint.Canvas;
 import org.probeleaf.handover.internal.paint.Card;
 import org.probeleaf.handover.internal.paint.Sign;
 import org.probeleaf.handover.internal.paint.Tint;
 import org.probeleaf.handover.internal.paint.TypeFace;
 import org.probeleaf.handover.internal.pdf.Annotations.Saying;
+import org.probeleaf.handover.plot.PdfPlot;
+import org.probeleaf.handover.wave.Wave;
 import org.probeleaf.job.JobState;
+import org.probeleaf.job.mark.CaptureMark;
 import org.probeleaf.job.mark.LabelMark;
 import org.probeleaf.job.mark.Mark;
 import org.probeleaf.job.mark.NoteMark;
@@ -23,6 +27,7 @@ import org.probeleaf.job.mark.ReadingMark;
 import org.probeleaf.schematic.geometry.Box;
 import org.probeleaf.schematic.geometry.Point;
 import org.probeleaf.schematic.netlist.Net;
+import org.probeleaf.waveform.plot.Plot;
 
 /** Marks up one page: bands of nets first, then their names, then cards, the legend last; later ones lie on top. */
 final class PageMarker {
@@ -37,6 +42,7 @@ final class PageMarker {
     private final double unit;
     private final double line;
     private final JobState state;
+    private final List<Wave> waves;
     private final Emphasis emphasis;
     private final Annotations annotations;
     private final PageLayout layout;
@@ -46,12 +52,13 @@ final class PageMarker {
      * @param unit points that one design point takes on the page
      * @param line the same for the bands of nets, which should not reach the next wire
      */
-    PageMarker(int page, double unit, double line, JobState state, Emphasis emphasis, Annotations annotations, PageLayout layout,
-            TypeFace face) {
+    PageMarker(int page, double unit, double line, JobState state, List<Wave> waves, Emphasis emphasis,
+            Annotations annotations, PageLayout layout, TypeFace face) {
         this.page = page;
         this.unit = unit;
         this.line = line;
         this.state = state;
+        this.waves = waves;
         this.emphasis = emphasis;
         this.annotations = annotations;
         this.layout = layout;
@@ -121,6 +128,13 @@ final class PageMarker {
                         Sayings.of(r), r.when()), Sign.of(r.verdict()).tint()));
             }
         }
+        for (CaptureMark c : state.captures()) {
+            if (c.page() == page) {
+                Wave wave = waves.stream().filter(w -> w.mark().id().equals(c.id())).findFirst().orElse(null);
+                list.add(new Waiting(c, Card.of(c, wave, picture(wave), face, unit), new Saying(Layer.WAVEFORMS, name(c.id()),
+                        "Waveform", Sayings.of(c, wave), c.when()), Tint.BLUE));
+            }
+        }
         for (NoteMark n : state.notes()) {
             if (n.page() == page) {
                 list.add(new Waiting(n, Card.of(n, face, unit), new Saying(Layer.NOTES, name(n.id()), "Note",
@@ -128,6 +142,12 @@ final class PageMarker {
             }
         }
         return list;
+    }
+
+    /** The first trace, as wide as its card. */
+    private Canvas.Drawn picture(Wave wave) {
+        Plot plot = wave == null ? null : wave.thumbnail(Card.WAVE_WIDTH, Card.WAVE_HEIGHT).orElse(null);
+        return plot == null ? null : (content, left, top) -> new PdfPlot(face).draw(content, plot, left, top, unit);
     }
 
     private String name(String id) {

@@ -5,8 +5,11 @@ package org.probeleaf.handover.internal.pdf;
 import java.util.stream.Collectors;
 
 import org.probeleaf.handover.internal.paint.Sign;
+import org.probeleaf.handover.internal.paint.WaveWords;
+import org.probeleaf.handover.wave.Wave;
 import org.probeleaf.job.details.Hazard;
 import org.probeleaf.job.details.JobDetails;
+import org.probeleaf.job.mark.CaptureMark;
 import org.probeleaf.job.mark.NoteMark;
 import org.probeleaf.job.mark.ReadingMark;
 import org.probeleaf.schematic.netlist.Net;
@@ -28,6 +31,19 @@ final class Sayings {
         }
         if (reading.verdict() != null) {
             b.append("\n").append(Sign.of(reading.verdict()).words()).append(": ").append(reading.verdict().reason());
+        }
+        return b.toString();
+    }
+
+    /** @param wave as it was read, or null where nobody read it */
+    static String of(CaptureMark capture, Wave wave) {
+        StringBuilder b = new StringBuilder(capture.place().text()).append(": waveform ").append(capture.fileName());
+        if (wave != null) {
+            b.append("\n").append(WaveWords.line(wave));
+            wave.first().ifPresent(t -> t.judgement().reasons().forEach(r -> b.append("\n").append(r)));
+        }
+        if (!capture.note().isEmpty()) {
+            b.append("\n").append(capture.note());
         }
         return b.toString();
     }

@@ -3,6 +3,7 @@
 package org.probeleaf.handover.internal.pdf;
 
 import java.io.IOException;
+import java.util.List;
 import java.util.Set;
 
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -13,6 +14,7 @@ import org.probeleaf.drawing.primitive.Text;
 import org.probeleaf.handover.internal.layout.InkMap;
 import org.probeleaf.handover.internal.layout.PageLayout;
 import org.probeleaf.handover.internal.paint.TypeFace;
+import org.probeleaf.handover.wave.Wave;
 import org.probeleaf.job.JobSheet;
 import org.probeleaf.job.JobState;
 import org.probeleaf.schematic.geometry.Box;
@@ -35,16 +37,19 @@ public final class SheetMarker {
     private static final int MOST_CAUTIONS = 60;
 
     private final JobState state;
+    private final List<Wave> waves;
     private final Signature signature;
     private final Emphasis emphasis;
 
     /**
      * @param state     the job
      * @param nets      ids of further nets to emphasise
+     * @param waves     captures, as they were read
      * @param signature stands on every annotation
      */
-    public SheetMarker(JobState state, Set<String> nets, Signature signature) {
+    public SheetMarker(JobState state, Set<String> nets, List<Wave> waves, Signature signature) {
         this.state = state;
+        this.waves = waves;
         this.signature = signature;
         this.emphasis = new Emphasis(state, nets);
     }
@@ -76,8 +81,8 @@ public final class SheetMarker {
             double scale = Math.min(1, INK_PIXELS / Math.max(w, h));
             InkMap ink = InkMap.of(file.render(i + 1, scale, new Box(0, 0, w, h)), scale);
             Annotations annotations = new Annotations(document, pdf, frame, layers, face, signature);
-            new PageMarker(page, unit, line, state, emphasis, annotations, new PageLayout(ink, w, h, unit), face)
-                    .mark(new LegendMaker(state, emphasis, signature, face, unit));
+            new PageMarker(page, unit, line, state, waves, emphasis, annotations, new PageLayout(ink, w, h, unit), face)
+                    .mark(new LegendMaker(state, waves, emphasis, signature, face, unit));
         }
     }
 
@@ -92,6 +97,7 @@ public final class SheetMarker {
                 || state.labels().stream().anyMatch(m -> m.page() == page)
                 || state.notes().stream().anyMatch(m -> m.page() == page)
                 || state.readings().stream().anyMatch(m -> m.page() == page)
+                || state.captures().stream().anyMatch(m -> m.page() == page)
                 || emphasis.nets().keySet().stream().anyMatch(n -> emphasis.shows(n, page));
     }
 }
