@@ -59,7 +59,7 @@ class CommandLineTest {
     @ParameterizedTest
     @ValueSource(strings = {"frobnicate", "nets", "nets --frobnicate x.pdf", "trace x.pdf", "trace --from IC1.1", "job",
         "job new", "job frobnicate x", "label", "label x.probeleaf", "label x.probeleaf IC1", "reading x.probeleaf IC1",
-        "note x.probeleaf", "undo", "handover x.probeleaf", "handover x.probeleaf --out y", "window a b",
+        "note x.probeleaf", "undo", "handover x.probeleaf", "window a b",
         "nets x.pdf --pages 0", "nets x.pdf --pages a-b", "trace x.pdf --from 1@2", "label x.probeleaf 7@ text"})
     void wrongCommandLine_isToldInOneLineAndEndsWithTwo(String line) {
         Shell.run((Object[]) line.split(" ")).failed(2);
