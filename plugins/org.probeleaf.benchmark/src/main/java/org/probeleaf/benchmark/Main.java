@@ -4,6 +4,7 @@ package org.probeleaf.benchmark;
 
 import org.probeleaf.benchmark.fuzz.FuzzCommand;
 import org.probeleaf.benchmark.lettering.LetteringCommand;
+import org.probeleaf.benchmark.pan.PanCommand;
 import org.probeleaf.benchmark.probes.AnswerCommand;
 import org.probeleaf.benchmark.probes.ProbesCommand;
 import org.probeleaf.benchmark.score.ScoreCommand;
@@ -22,7 +23,8 @@ import picocli.CommandLine.Help.Ansi;
         description = "Measures how well sheets are read, how fast, what breaks that, how few probes find a fault, and how"
             + " fast a signal is traced.",
         subcommands = {ScoreCommand.class, SpeedCommand.class, GrowthCommand.class, SetCommand.class, FuzzCommand.class,
-            LetteringCommand.class, ProbesCommand.class, AnswerCommand.class, TraceCommand.class, ImportCommand.class, AllCommand.class})
+            LetteringCommand.class, ProbesCommand.class, AnswerCommand.class, TraceCommand.class, ImportCommand.class, PanCommand.class,
+            AllCommand.class})
 public final class Main {
 
     private static final int HELP_WIDTH = 100;

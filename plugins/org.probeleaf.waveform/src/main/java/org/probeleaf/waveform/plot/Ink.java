@@ -23,6 +23,8 @@ public enum Ink {
     TRACE_D(0xAA4499, 1.3, 8, 2, 2, 2),
     /** A capture to compare with. */
     REFERENCE(0x000000, 0.8, 4, 2),
+    /** The same where its samples crowd, filled. */
+    CROWDED(0x949494, 0.8),
     /** A state level. */
     LEVEL(0x000000, 0.6, 10, 3, 2, 3),
     /** What the next stage needs. */

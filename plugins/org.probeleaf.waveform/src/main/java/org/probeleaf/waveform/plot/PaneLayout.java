@@ -11,9 +11,9 @@ final class PaneLayout {
     /** A letter is about so wide. */
     static final double LETTER = 6.2;
     /** Room above a pane for the names of its traces. */
-    static final double HEAD = 24;
+    static final double HEAD = 28;
     private static final double LEFT = 62;
-    private static final double RIGHT = 12;
+    private static final double RIGHT = 24;
     private static final double FOOT = 26;
     private static final double EDGE = 2;
     private static final double LANE = 22;

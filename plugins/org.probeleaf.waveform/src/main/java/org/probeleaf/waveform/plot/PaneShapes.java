@@ -102,7 +102,7 @@ final class PaneShapes {
     /** Each trace's name with a piece of its line. */
     private void names() {
         double x = f.left();
-        double y = f.top() - PaneLayout.HEAD / 2 - 2;
+        double y = f.top() - PaneLayout.HEAD + 10;
         for (PlotTrace trace : pane.traces()) {
             all.add(line(x, y, x + SAMPLE, y, trace.ink()));
             all.add(new Words(x + SAMPLE + 6, y, trace.title(), Lean.START, true, trace.ink()));

@@ -87,7 +87,7 @@ public record Plot(double width, double height, double from, double to, List<Plo
         return all;
     }
 
-    /** Down from a flag with its name. */
+    /** Down from a flag with its name, which stands above lanes: these have no room in them. */
     private void cursor(List<PlotShape> all, PlotCursor cursor, PlotFrame first, PlotFrame last) {
         if (cursor.at() < from || cursor.at() > to) {
             return;
@@ -96,7 +96,8 @@ public record Plot(double width, double height, double from, double to, List<Plo
         all.add(new Line(new double[] {x, first.top(), x, last.bottom()}, Ink.CURSOR));
         boolean right = x + FLAG <= first.right();
         double side = right ? x : x - FLAG;
-        all.add(Area.box(side, first.top(), side + FLAG, first.top() + FLAG, Ink.CURSOR));
-        all.add(new Words(side + FLAG / 2, first.top() + FLAG / 2, cursor.name(), Lean.MIDDLE, true, Ink.PAPER));
+        double top = panes.get(0).lane() ? first.top() - FLAG : first.top();
+        all.add(Area.box(side, top, side + FLAG, top + FLAG, Ink.CURSOR));
+        all.add(new Words(side + FLAG / 2, top + FLAG / 2, cursor.name(), Lean.MIDDLE, true, Ink.PAPER));
     }
 }

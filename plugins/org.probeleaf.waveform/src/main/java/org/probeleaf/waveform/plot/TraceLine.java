@@ -9,8 +9,8 @@ import java.util.List;
 import org.probeleaf.waveform.capture.Channel;
 
 /**
- * The line of a trace in a frame. Where several samples share a column of the plot, the column is drawn from the least of
- * them to the greatest, so that no peak is lost at any zoom; where they lie apart, they are joined as the channel says.
+ * The line of a trace in a frame. Where several samples share a column of the plot, it is filled from the least of them to
+ * the greatest ({@link Envelope}); where they lie apart, they are joined as the channel says.
  */
 final class TraceLine {
 
@@ -45,27 +45,19 @@ final class TraceLine {
         return shapes;
     }
 
-    /** One stroke for each column, joined to the one before where they do not touch. */
+    /** Stretches of columns that hold values, each filled. */
     private void columns(int first, int last) {
-        int columns = (int) Math.max(1, Math.floor(frame.width()));
+        Envelope envelope = new Envelope(frame, trace.ink());
+        int columns = envelope.columns();
         int from = first;
         for (int i = 0; i < columns && from <= last; i++) {
-            double end = frame.time(frame.left() + (i + 1) * frame.width() / columns) - trace.shift();
+            double end = frame.time(envelope.x(i + 1)) - trace.shift();
             int to = Math.max(from + 1, Math.min(last + 1, trace.channel().times().indexAt(end) + 1));
             double[] range = trace.pyramid().range(from, to);
-            if (Double.isNaN(range[0])) {
-                end();
-            } else {
-                double x = frame.left() + (i + 0.5) * frame.width() / columns;
-                double low = frame.y(range[0]);
-                double high = frame.y(range[1]);
-                boolean down = n > 0 && Math.abs(xy[n - 1] - high) < Math.abs(xy[n - 1] - low);
-                add(x, down ? high : low);
-                add(x, down ? low : high);
-            }
+            envelope.add(i, range[0], range[1]);
             from = to;
         }
-        end();
+        shapes.addAll(envelope.shapes());
     }
 
     private void joined(int first, int last) {

@@ -35,6 +35,10 @@ class PlotTest {
         return plot.shapes().stream().filter(s -> s instanceof Line && s.ink() == ink).map(Line.class::cast).toList();
     }
 
+    private static List<Area> areas(Plot plot, Ink ink) {
+        return plot.shapes().stream().filter(s -> s instanceof Area && s.ink() == ink).map(Area.class::cast).toList();
+    }
+
     private static Plot bare(PlotTrace trace, PlotWindow window) {
         return Plot.bare(trace, window, 104, 54);
     }
@@ -73,13 +77,51 @@ class PlotTest {
         double[] volts = new double[3_000_000];
         volts[1_234_567] = 5;
         Plot plot = bare(trace(1e-9, volts), new PlotWindow(0, 3e-3, 0, 5));
-        double[] xy = lines(plot, Ink.TRACE_A).get(0).xy();
+        double[] xy = areas(plot, Ink.TRACE_A).get(0).xy();
         double top = Double.MAX_VALUE;
-        for (int i = 1; i < xy.length; i += 2) {
-            top = Math.min(top, xy[i]);
+        double at = 0;
+        for (int i = 0; i < xy.length; i += 2) {
+            at = xy[i + 1] < top ? xy[i] : at;
+            top = Math.min(top, xy[i + 1]);
         }
-        assertEquals(2, top, 1e-6);
-        assertTrue(xy.length < 4 * 110, "few points: " + xy.length);
+        assertEquals(2 - Ink.TRACE_A.width() / 2, top, 1e-6);
+        assertEquals(plot.frame().x(1.234567e-3), at, 1.01);
+        assertTrue(xy.length < 40, "a line and a spike are few points: " + xy.length);
+    }
+
+    /** Twice as high a step in a crowd is joined: no column stands alone in the air. */
+    @Test
+    void shapes_ofACrowdedStep_hangTogether() {
+        double[] volts = new double[100_000];
+        java.util.Arrays.fill(volts, 50_000, 100_000, 4);
+        double[] xy = areas(bare(trace(1e-9, volts), new PlotWindow(0, 1e-4, 0, 5)), Ink.TRACE_A).get(0).xy();
+        double least = Double.MAX_VALUE;
+        for (double x = 3; x < 101; x += 0.25) {
+            least = Math.min(least, height(xy, x));
+        }
+        assertEquals(Ink.TRACE_A.width(), least, 1e-9);
+        assertEquals(40 + Ink.TRACE_A.width(), height(xy, 52), 1e-9);
+    }
+
+    /** How high a polygon of upright and level edges is at a place that is no corner. */
+    private static double height(double[] xy, double x) {
+        double low = Double.MAX_VALUE;
+        double high = -Double.MAX_VALUE;
+        for (int i = 0; i < xy.length; i += 2) {
+            int k = (i + 2) % xy.length;
+            if (Math.min(xy[i], xy[k]) <= x && x <= Math.max(xy[i], xy[k]) && xy[i + 1] == xy[k + 1]) {
+                low = Math.min(low, xy[i + 1]);
+                high = Math.max(high, xy[i + 1]);
+            }
+        }
+        return high - low;
+    }
+
+    @Test
+    void shapes_crowdedWithAGap_areTwoAreas() {
+        double[] volts = new double[100_000];
+        java.util.Arrays.fill(volts, 40_000, 60_000, Double.NaN);
+        assertEquals(2, areas(bare(trace(1e-9, volts), new PlotWindow(0, 1e-4, 0, 5)), Ink.TRACE_A).size());
     }
 
     @Test

@@ -12,7 +12,7 @@ public final class MeasurePerspective implements IPerspectiveFactory {
     @Override
     public void createInitialLayout(IPageLayout layout) {
         String editor = layout.getEditorArea();
-        IFolderLayout under = layout.createFolder("under", IPageLayout.BOTTOM, 0.58f, editor);
+        IFolderLayout under = layout.createFolder("under", IPageLayout.BOTTOM, 0.53f, editor);
         under.addView(Views.WAVES);
         IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.70f, editor);
         right.addView(Views.LOG);

@@ -4,6 +4,7 @@ package org.probeleaf.workbench.session;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import org.probeleaf.job.mark.CaptureMark;
 import org.probeleaf.waveform.capture.Channel;
@@ -42,6 +43,16 @@ public record LoadedCapture(CaptureMark mark, Imported read, List<LoadedTrace> t
 
     static LoadedCapture unreadable(CaptureMark mark, String problem) {
         return new LoadedCapture(mark, null, List.of(), problem);
+    }
+
+    /** Which of its traces another is compared with: that of the same name, else the first; both of values. */
+    public Optional<LoadedTrace> comparableWith(LoadedTrace other) {
+        if (other == null || other.logic()) {
+            return Optional.empty();
+        }
+        List<LoadedTrace> values = traces.stream().filter(t -> !t.logic()).toList();
+        return values.stream().filter(t -> t.name().equalsIgnoreCase(other.name())).findFirst()
+                .or(() -> values.stream().findFirst());
     }
 
     /** A small picture: the first channel, or the first lines of states one below the other. */

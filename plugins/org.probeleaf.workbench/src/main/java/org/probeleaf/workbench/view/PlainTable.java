@@ -12,6 +12,7 @@ import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
 import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.jface.viewers.IStructuredSelection;
+import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.swt.SWT;
@@ -34,6 +35,7 @@ public final class PlainTable<T> {
     private final Composite pages;
     private final StackLayout stack = new StackLayout();
     private final Composite frame;
+    private boolean telling = true;
     private Composite empty;
     private Function<T, Color> colour = row -> null;
 
@@ -125,6 +127,16 @@ public final class PlainTable<T> {
         }
     }
 
+    /** Marks a row as the chosen one, without telling of it; null marks none. */
+    public void select(T row) {
+        IStructuredSelection now = viewer.getStructuredSelection();
+        if (row == null ? !now.isEmpty() : !row.equals(now.getFirstElement())) {
+            telling = false;
+            viewer.setSelection(row == null ? StructuredSelection.EMPTY : new StructuredSelection(row), true);
+            telling = true;
+        }
+    }
+
     /** Takes the keys. */
     public void focus() {
         viewer.getTable().setFocus();
@@ -132,7 +144,7 @@ public final class PlainTable<T> {
 
     /** Tells of the row that is chosen, by mouse or keys. */
     public void onChoice(Consumer<T> chosen) {
-        viewer.addSelectionChangedListener(e -> first(e.getSelection() instanceof IStructuredSelection s ? s : null, chosen));
+        viewer.addSelectionChangedListener(e -> first(!telling ? null : e.getSelection() instanceof IStructuredSelection s ? s : null, chosen));
     }
 
     /** The viewer itself. */

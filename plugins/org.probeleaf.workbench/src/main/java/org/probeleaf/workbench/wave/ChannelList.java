@@ -21,6 +21,8 @@ final class ChannelList {
     private final Table table;
     private final Runnable changed;
     private List<LoadedTrace> traces = List.of();
+    private int measured;
+    private boolean ticking;
 
     ChannelList(Composite parent, Runnable changed) {
         this.changed = changed;
@@ -34,8 +36,8 @@ final class ChannelList {
         table.addListener(SWT.Selection, this::touched);
         table.addListener(SWT.Resize, e -> {
             int width = table.getClientArea().width;
-            table.getColumn(0).setWidth(width * 3 / 5);
-            table.getColumn(1).setWidth(width - width * 3 / 5);
+            table.getColumn(0).setWidth(width * 11 / 20);
+            table.getColumn(1).setWidth(width - width * 11 / 20);
         });
     }
 
@@ -45,13 +47,22 @@ final class ChannelList {
         column.setWidth(width);
     }
 
-    /** The measured trace stays in the plot: what is measured unseen would be a riddle. */
+    /** A tick also selects the row, which is not to change what is measured: the selection goes back. */
     private void touched(Event e) {
-        if (e.detail != SWT.CHECK && e.item instanceof TableItem item) {
-            item.setChecked(true);
+        if (e.detail == SWT.CHECK) {
+            ticking = true;
+            e.display.asyncExec(() -> {
+                ticking = false;
+                if (!table.isDisposed()) {
+                    table.setSelection(measured);
+                    changed.run();
+                }
+            });
+        } else if (!ticking && table.getSelectionIndex() >= 0) {
+            measured = table.getSelectionIndex();
+            label();
+            changed.run();
         }
-        label();
-        changed.run();
     }
 
     /** Shows the traces of a capture, unless they are shown. */
@@ -66,16 +77,17 @@ final class ChannelList {
             item.setChecked(of.get(i).logic() || i < few);
         }
         if (!of.isEmpty()) {
-            table.select(0);
+            table.setSelection(0);
         }
+        measured = 0;
         label();
     }
 
     private void label() {
         for (int i = 0; i < table.getItemCount(); i++) {
             LoadedTrace t = traces.get(i);
-            String is = t.logic() ? "logic" : t.unit().isEmpty() ? "no unit" : "in " + t.unit();
-            table.getItem(i).setText(new String[] {t.name(), i == table.getSelectionIndex() ? is + ", measured" : is});
+            String is = t.logic() ? "logic" : t.unit().isEmpty() ? "no unit" : t.unit();
+            table.getItem(i).setText(new String[] {t.name(), i == measured ? is + ", measured" : is});
         }
     }
 
@@ -92,6 +104,6 @@ final class ChannelList {
 
     /** The one that is measured, or null where there is none. */
     LoadedTrace measured() {
-        return traces.isEmpty() ? null : traces.get(Math.max(0, table.getSelectionIndex()));
+        return traces.isEmpty() ? null : traces.get(measured);
     }
 }

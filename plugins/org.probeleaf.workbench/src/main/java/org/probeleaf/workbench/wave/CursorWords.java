@@ -10,6 +10,7 @@ import org.probeleaf.waveform.plot.PlotTrace;
 final class CursorWords {
 
     private static final String GAP = "      ";
+    private static final double ROUNDING = 1e-9;
     private static final int LEAST = 4;
     private static final int MOST = 12;
 
@@ -33,7 +34,7 @@ final class CursorWords {
         if (!Double.isNaN(a) && !Double.isNaN(b)) {
             double dt = b - a;
             words.append("B\u2212A  ").append(signed(Si.text(dt, digits(dt, pixel), "s")));
-            double dv = value(trace, b) - value(trace, a);
+            double dv = difference(value(trace, a), value(trace, b));
             if (Double.isFinite(dv)) {
                 words.append("  ").append(signed(Si.text(dv, trace.channel().unit())));
             }
@@ -50,6 +51,11 @@ final class CursorWords {
             words.append(name).append("  ").append(signed(Si.text(at, digits(at, pixel), "s")))
                     .append(Double.isFinite(v) ? "  " + signed(Si.text(v, trace.channel().unit())) : "").append(GAP);
         }
+    }
+
+    /** What rounding leaves of two values that are the same is nothing. */
+    private static double difference(double a, double b) {
+        return Math.abs(b - a) <= ROUNDING * Math.max(Math.abs(a), Math.abs(b)) ? 0 : b - a;
     }
 
     private static String signed(String number) {

@@ -77,14 +77,14 @@ record FigureRow(String name, String value, String uncertainty) {
         percent(rows, "Duty", m.duty(), 100);
         add(rows, "Pulse", m.pulse(), DIGITS, "s");
         rows.add(new FigureRow("Edges", String.valueOf(m.edges()), ""));
-        rows.add(new FigureRow("Low", share(m.low()), ""));
-        rows.add(new FigureRow("High", share(m.high()), ""));
-        rows.add(new FigureRow("Unknown (x)", share(m.unknown()), ""));
-        rows.add(new FigureRow("Let go (z)", share(m.floating()), ""));
+        rows.add(new FigureRow("Is low for", share(m.low()), ""));
+        rows.add(new FigureRow("Is high for", share(m.high()), ""));
+        rows.add(new FigureRow("Is unknown (x) for", share(m.unknown()), ""));
+        rows.add(new FigureRow("Is let go (z) for", share(m.floating()), ""));
     }
 
     private static String share(double of) {
-        return Si.text(of * 100, 3, "%") + " of the time";
+        return Si.text(of * 100, 3, "%");
     }
 
     private static void add(List<FigureRow> rows, String name, Figure figure, int digits, String unit) {

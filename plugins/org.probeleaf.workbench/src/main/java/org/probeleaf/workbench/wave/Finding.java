@@ -43,25 +43,25 @@ record Finding(Outcome sign, String title, List<String> lines) {
             lines.add("To spare: " + (low ? "low " + Si.text(j.lowMargin(), 3, "V") : "")
                     + (low && high ? ", " : "") + (high ? "high " + Si.text(j.highMargin(), 3, "V") : "") + ".");
         }
-        if (j.toggles() != null) {
+        if (j.toggles() != null && !trace.logic()) {
             lines.add(j.toggles() ? "The next stage sees both states." : "The next stage sees one state only.");
         }
         if (!by.why().isEmpty()) {
             lines.add(by.why());
         }
-        String name = by.thresholds() == null ? "" : " by " + by.thresholds().name();
+        String name = by.thresholds() == null ? "" : " for " + by.thresholds().name();
         return new Finding(CaptureSign.of(trace, j).orElse(null), capital(j.verdict().word().replace('-', ' ')) + name, lines);
     }
 
     /** How it compares with another. */
-    static Finding of(Comparison c, String name) {
+    static Finding of(Comparison c, String name, String unit) {
         List<String> lines = new ArrayList<>(c.reasons());
         if (c.overlay() != null && c.shift() != 0) {
             lines.add("The reference is moved by " + Si.text(c.overlay().laid(), "s") + " to lie on it.");
         }
         if (Math.abs(c.gain() - 1) > WORTH_A_WORD) {
-            lines.add("It is best had from the reference times " + Si.text(c.gain(), 3, "") + ", and "
-                    + Si.text(c.offset(), 3, "V") + "; what is left then is " + Si.text(c.scaledRms() * 100, 2, "%") + ".");
+            lines.add("Scaled by " + Si.text(c.gain(), 3, "") + " and moved by " + Si.text(c.offset(), 3, unit)
+                    + ", the reference fits it to " + Si.text(c.scaledRms() * 100, 2, "%") + ".");
         }
         return new Finding(c.same() ? Outcome.GOOD : Outcome.BAD, (c.same() ? "The same as " : "Differs from ") + name, lines);
     }

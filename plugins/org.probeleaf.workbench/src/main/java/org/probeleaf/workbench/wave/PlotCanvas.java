@@ -76,8 +76,9 @@ public final class PlotCanvas {
     public void show(Object capture, List<PlotPane> panes, double[] measured) {
         sight.of(panes);
         edges = measured;
-        if (!java.util.Objects.equals(capture, shown)) {
-            shown = capture;
+        Object now = panes.isEmpty() ? null : capture;
+        if (!java.util.Objects.equals(now, shown)) {
+            shown = now;
             cursors.clear();
             sight.showAll();
         }
@@ -101,8 +102,14 @@ public final class PlotCanvas {
     }
 
     /** What is in sight; {@link #control} must be redrawn after a change of it. */
-    public Sight sight() {
+    Sight sight() {
         return sight;
+    }
+
+    /** Shows the times from one to another, in seconds; as near to that as the traces allow. */
+    public void lookAt(double from, double to) {
+        sight.show(from, to);
+        canvas.redraw();
     }
 
     double[] edges() {

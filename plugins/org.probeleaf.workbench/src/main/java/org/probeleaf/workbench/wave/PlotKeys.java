@@ -19,17 +19,17 @@ final class PlotKeys {
     private static final List<KeysPanel.Row> ROWS = List.of(
             new KeysPanel.Row("Click", "Put cursor A"),
             new KeysPanel.Row("Shift + click", "Put cursor B"),
-            new KeysPanel.Row("A   B", "Choose the cursor for the keys"),
-            new KeysPanel.Row("\u2190   \u2192", "Move the cursor, with Shift by more"),
-            new KeysPanel.Row("Ctrl + \u2190 \u2192", "Cursor to the next edge"),
+            new KeysPanel.Row("A   B", "Keys move A, or B"),
+            new KeysPanel.Row("\u2190   \u2192", "Move it, with Shift far"),
+            new KeysPanel.Row("Ctrl + \u2190 \u2192", "Move it to the next edge"),
             new KeysPanel.Row("Esc", "Take the cursors away"),
             new KeysPanel.Row("Tab", "Go on to the figures"),
-            new KeysPanel.Row("Wheel, + \u2212", "Draw times apart, together"),
-            new KeysPanel.Row("Ctrl + wheel", "The same with values"),
-            new KeysPanel.Row("Ctrl + \u2191 \u2193", "The same with values, by keys"),
-            new KeysPanel.Row("\u2191   \u2193", "Move the values"),
-            new KeysPanel.Row("Page up, down", "Move along, as Shift + wheel"),
-            new KeysPanel.Row("Home", "Show all, as a double click"),
+            new KeysPanel.Row("Wheel, + \u2212", "Zoom in time"),
+            new KeysPanel.Row("Ctrl + wheel", "Zoom in values"),
+            new KeysPanel.Row("Ctrl + \u2191 \u2193", "Zoom in values"),
+            new KeysPanel.Row("\u2191   \u2193", "Move in values"),
+            new KeysPanel.Row("Page \u2191 \u2193", "Move in time"),
+            new KeysPanel.Row("Home", "Show all, as double click"),
             new KeysPanel.Row("?", "These keys"));
 
     private final PlotCanvas plot;

@@ -22,6 +22,8 @@ import org.probeleaf.job.mark.CaptureMark;
 import org.probeleaf.schematic.geometry.Box;
 import org.probeleaf.schematic.netlist.Net;
 import org.probeleaf.waveform.compare.Comparison;
+import org.probeleaf.waveform.judge.Verdict;
+import org.probeleaf.waveform.plot.Ink;
 import org.probeleaf.workbench.look.Look;
 import org.probeleaf.workbench.look.Palette;
 import org.probeleaf.workbench.session.HeldAgainst;
@@ -198,30 +200,21 @@ public final class WaveformView extends SessionView {
         return session().flatMap(s -> s.captures().get(mark));
     }
 
-    /** The trace of the reference that is compared with: that of the same name, else the first of values. */
-    private LoadedTrace referenceTrace(LoadedTrace measured) {
-        if (reference == null || measured == null || measured.logic() || reference.id().equals(shown)) {
-            return null;
-        }
-        List<LoadedTrace> values = loaded(reference).map(LoadedCapture::traces).orElse(List.of()).stream()
-                .filter(t -> !t.logic()).toList();
-        return values.stream().filter(t -> t.name().equalsIgnoreCase(measured.name())).findFirst()
-                .orElse(values.isEmpty() ? null : values.get(0));
-    }
-
     private void draw() {
         CaptureMark mark = mark(shown).orElse(null);
         LoadedCapture capture = mark == null ? null : loaded(mark).orElse(null);
         offer(mark);
+        list.select(mark);
         channels.show(capture == null ? List.of() : capture.traces(), FEW);
         LoadedTrace measured = channels.measured();
-        LoadedTrace known = referenceTrace(measured);
+        LoadedTrace known = reference == null || reference.id().equals(shown) ? null
+                : loaded(reference).flatMap(r -> r.comparableWith(measured)).orElse(null);
         HeldAgainst by = mark == null || measured == null || facts().isEmpty() ? new HeldAgainst(null, "", null)
                 : HeldAgainst.of(facts().get(), mark).forTrace(measured);
         Comparison comparison = known == null ? null
                 : session().flatMap(s -> s.captures().answers().comparison(measured, known)).orElse(null);
         plot.show(shown, measured == null ? List.of() : new PlotPanes(channels.shown(), measured, stacked.getSelection(),
-                by.thresholds(), known == null ? null : known.plot().as(reference.fileName(), org.probeleaf.waveform.plot.Ink.REFERENCE),
+                by.thresholds(), known == null ? null : known.plot().as(reference.fileName(), Ink.REFERENCE),
                 comparison == null ? null : comparison.overlay(), difference.getSelection()).panes(),
                 measured == null ? new double[0] : measured.edges());
         figures.show(measured == null ? List.of() : FigureRow.of(measured));
@@ -238,7 +231,17 @@ public final class WaveformView extends SessionView {
         others.addAll(files);
         Net net = net(mark);
         against.show(others, o -> files.contains(o) || net != null && net.equals(net(o)), reference);
-        difference.setVisible(reference != null && mark != null);
+        shows(difference, reference != null && mark != null);
+    }
+
+    private static void shows(Button button, boolean visible) {
+        if (button.getVisible() != visible || button.getLayoutData() == null) {
+            RowData data = new RowData();
+            data.exclude = !visible;
+            button.setLayoutData(data);
+            button.setVisible(visible);
+            button.getParent().getParent().layout(true, true);
+        }
     }
 
     private Net net(CaptureMark mark) {
@@ -249,7 +252,7 @@ public final class WaveformView extends SessionView {
         List<Finding> all = new ArrayList<>();
         if (measured != null) {
             if (comparison != null) {
-                all.add(Finding.of(comparison, reference.fileName()));
+                all.add(Finding.of(comparison, reference.fileName(), measured.unit()));
             } else if (reference != null && !reference.id().equals(shown)) {
                 loaded(reference).map(r -> Finding.notCompared(r, measured)).ifPresent(all::add);
             }
@@ -257,7 +260,7 @@ public final class WaveformView extends SessionView {
                 all.add(Finding.of(measured.video()));
             }
             session().flatMap(s -> s.captures().answers().judgement(measured, by.thresholds()))
-                    .ifPresent(j -> all.add(Finding.of(measured, j, by)));
+                    .filter(j -> j.verdict() != Verdict.VIDEO).ifPresent(j -> all.add(Finding.of(measured, j, by)));
         }
         return all;
     }
