@@ -32,8 +32,10 @@ import org.probeleaf.job.change.Change;
 import org.probeleaf.job.change.ChangeBoard;
 import org.probeleaf.job.change.EditLabel;
 import org.probeleaf.job.change.EditNote;
+import org.probeleaf.job.change.EditReading;
 import org.probeleaf.job.change.KeepBoardChange;
 import org.probeleaf.job.change.MoveCard;
+import org.probeleaf.job.change.OverruleReading;
 import org.probeleaf.job.change.PutBack;
 import org.probeleaf.job.change.ReadCaptureAs;
 import org.probeleaf.job.change.RemoveCapture;
@@ -44,6 +46,7 @@ import org.probeleaf.job.change.RemoveReading;
 import org.probeleaf.job.change.SetDetails;
 import org.probeleaf.job.details.JobDetails;
 import org.probeleaf.job.expectation.Expectation;
+import org.probeleaf.job.expectation.Outcome;
 import org.probeleaf.job.mark.Anchor;
 import org.probeleaf.job.mark.Board;
 import org.probeleaf.job.mark.CaptureMark;
@@ -166,13 +169,22 @@ class JobModelTest {
             case DETAILS -> new SetDetails(marks.details().withComplaint(text), WHEN);
             case MOVE -> !marks.notes().isEmpty() ? new MoveCard(id(marks.notes(), step),
                     step.pick() % 3 == 0 ? null : new Offset(step.pick(), -step.pick()), WHEN) : null;
-            case EDIT -> !marks.labels().isEmpty() ? new EditLabel(id(marks.labels(), step), text, WHEN)
+            case EDIT -> step.pick() % 3 == 0 && !marks.readings().isEmpty() ? reword(marks.readings(), step, text)
+                    : !marks.labels().isEmpty() ? new EditLabel(id(marks.labels(), step), text, WHEN)
                     : !marks.notes().isEmpty() ? new EditNote(id(marks.notes(), step), text, WHEN) : null;
             case REMOVE -> !marks.readings().isEmpty() ? new RemoveReading(id(marks.readings(), step), WHEN)
                     : !marks.labels().isEmpty() ? new RemoveLabel(id(marks.labels(), step), WHEN)
                     : !marks.notes().isEmpty() ? new RemoveNote(id(marks.notes(), step), WHEN) : null;
             default -> throw new IllegalArgumentException(step.toString());
         };
+    }
+
+    private static Change reword(List<ReadingMark> readings, Step step, String why) {
+        ReadingMark mark = readings.get(step.pick() % readings.size());
+        Outcome outcome = Outcome.values()[step.pick() % Outcome.values().length];
+        return step.pick() % 2 == 0 ? new OverruleReading(mark.id(), step.pick() % 4 == 0 ? null : outcome, why, WHEN)
+                : new EditReading(mark.typedAnew("1." + step.pick() + "V sagging @ " + why + " [meter]", "",
+                        mark.circumstances(), mark.expectation()), WHEN);
     }
 
     private static byte[] bytes(String text) {

@@ -11,7 +11,7 @@ import org.probeleaf.job.mark.Marks;
  * job's state is its changes replayed.
  */
 public sealed interface Change permits SetDetails, AddCapture, RemoveCapture, ReadCaptureAs, JudgeCaptureBy, AddLabel, EditLabel, RemoveLabel, AddNote, EditNote, RemoveNote,
-        AddReading, RemoveReading, MoveCard, AddCorrection, RemoveCorrection,
+        AddReading, EditReading, OverruleReading, RemoveReading, MoveCard, AddCorrection, RemoveCorrection,
         ChangeBoard, PutBack, KeepBoardChange {
 
     /** When the person made it. */

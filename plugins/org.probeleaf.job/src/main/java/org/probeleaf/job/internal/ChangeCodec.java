@@ -16,9 +16,11 @@ import org.probeleaf.job.change.Change;
 import org.probeleaf.job.change.ChangeBoard;
 import org.probeleaf.job.change.EditLabel;
 import org.probeleaf.job.change.EditNote;
+import org.probeleaf.job.change.EditReading;
 import org.probeleaf.job.change.JudgeCaptureBy;
 import org.probeleaf.job.change.KeepBoardChange;
 import org.probeleaf.job.change.MoveCard;
+import org.probeleaf.job.change.OverruleReading;
 import org.probeleaf.job.change.PutBack;
 import org.probeleaf.job.change.ReadCaptureAs;
 import org.probeleaf.job.change.RemoveCapture;
@@ -27,6 +29,7 @@ import org.probeleaf.job.change.RemoveLabel;
 import org.probeleaf.job.change.RemoveNote;
 import org.probeleaf.job.change.RemoveReading;
 import org.probeleaf.job.change.SetDetails;
+import org.probeleaf.job.expectation.Outcome;
 
 import com.fasterxml.jackson.jr.ob.JSON;
 
@@ -79,6 +82,13 @@ final class ChangeCodec {
     }
 
     static {
+        register(new Kind<>("edit-reading", EditReading.class,
+                c -> edit(c.id(), c).with("reading", MarkCodec.reading(c.reading())),
+                b -> new EditReading(MarkCodec.reading(b.body("reading")), b.instant("when"))));
+        register(new Kind<>("overrule-reading", OverruleReading.class,
+                c -> edit(c.id(), c).with("outcome", c.outcome() == null ? null : c.outcome().name()).with("why", c.why()),
+                b -> new OverruleReading(b.text("id"), b.has("outcome") ? Outcome.valueOf(b.text("outcome")) : null,
+                        b.text("why"), b.instant("when"))));
         register(new Kind<>("add-capture", AddCapture.class, c -> MarkCodec.capture(c.capture()),
                 b -> new AddCapture(MarkCodec.capture(b))));
         register(new Kind<>("remove-capture", RemoveCapture.class, c -> edit(c.id(), c),

@@ -14,6 +14,7 @@ import org.probeleaf.job.expectation.Range;
 import org.probeleaf.job.expectation.Tolerance;
 import org.probeleaf.job.expectation.Verdict;
 import org.probeleaf.job.mark.CaptureMark;
+import org.probeleaf.job.mark.Circumstances;
 import org.probeleaf.job.mark.LabelMark;
 import org.probeleaf.job.mark.Mark;
 import org.probeleaf.job.mark.NoteMark;
@@ -23,6 +24,9 @@ import org.probeleaf.schematic.quantity.QuantityKind;
 
 /** Marks and job heads as JSON objects. Values are kept as understood at the time, not parsed anew from their text. */
 final class MarkCodec {
+
+    /** How the reason of a person's verdict begins. */
+    private static final String SAID = "said to be ";
 
     private MarkCodec() {
     }
@@ -57,19 +61,43 @@ final class MarkCodec {
     }
 
     static Body reading(ReadingMark m) {
-        Body verdict = m.verdict() == null ? null
-                : Body.empty().with("outcome", m.verdict().outcome().name()).with("reason", m.verdict().reason());
         return mark(m).with("typed", m.typed()).with("value", quantity(m.value())).with("remark", m.remark())
-                .with("expectation", expectation(m.expectation())).with("verdict", verdict);
+                .with("conditions", orNull(m.circumstances().conditions()))
+                .with("instrument", orNull(m.circumstances().instrument()))
+                .with("expectation", expectation(m.expectation()))
+                .with("judged", m.overruled() ? verdict(m.judged()) : null).with("verdict", verdict(m.verdict()));
+    }
+
+    private static String orNull(String text) {
+        return text.isEmpty() ? null : text;
+    }
+
+    private static Body verdict(Verdict v) {
+        return v == null ? null : Body.empty().with("outcome", v.outcome().name()).with("reason", v.reason());
+    }
+
+    private static Verdict verdict(Body b, String key) {
+        return b.has(key) ? new Verdict(Outcome.valueOf(b.body(key).text("outcome")), b.body(key).text("reason")) : null;
     }
 
     static ReadingMark reading(Body b) {
-        Verdict verdict = !b.has("verdict") ? null : new Verdict(
-                Outcome.valueOf(b.body("verdict").text("outcome")), b.body("verdict").text("reason"));
+        Verdict verdict = verdict(b, "verdict");
         Expectation expectation = b.has("expectation") ? expectation(b.body("expectation")) : null;
-        return new ReadingMark(b.text("id"), b.place("place"), b.whole("page"), b.point("at"), b.text("typed"),
-                quantity(b.body("value")), b.text("remark"), expectation, verdict, b.instant("when"),
-                b.offset("card"));
+        Quantity value = quantity(b.body("value"));
+        Circumstances circumstances = new Circumstances(b.has("conditions") ? b.text("conditions") : "",
+                b.has("instrument") ? b.text("instrument") : "");
+        return new ReadingMark(b.text("id"), b.place("place"), b.whole("page"), b.point("at"), b.text("typed"), value,
+                b.text("remark"), circumstances, expectation, judged(b, expectation, value, verdict), verdict,
+                b.instant("when"), b.offset("card"));
+    }
+
+    /** What followed from the value: it is kept apart only where the person said otherwise, and by older versions not at all. */
+    private static Verdict judged(Body b, Expectation expectation, Quantity value, Verdict verdict) {
+        if (expectation == null) {
+            return null;
+        }
+        boolean said = verdict != null && verdict.reason().startsWith(SAID);
+        return b.has("judged") ? verdict(b, "judged") : said ? expectation.judge(value) : verdict;
     }
 
     static Body capture(CaptureMark m) {

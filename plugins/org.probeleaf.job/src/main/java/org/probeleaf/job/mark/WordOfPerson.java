@@ -15,6 +15,8 @@ final class WordOfPerson {
 
     private static final Pattern WORD = Pattern.compile("(?i)(good|ok|okay|fine|bad|wrong|faulty)(?![\\p{L}\\p{N}-])[\\s,;:.]*(.*)");
 
+    private static final String START = "said to be ";
+
     private WordOfPerson() {
     }
 
@@ -35,8 +37,14 @@ final class WordOfPerson {
         boolean good = alone ? value.value() == 1 : word.group(1).matches("(?i)good|ok|okay|fine");
         Outcome outcome = good ? Outcome.GOOD : Outcome.BAD;
         String why = alone ? remark : word.group(2).strip();
-        boolean against = !alone && judged != null && judged.outcome() != outcome;
-        return new Verdict(outcome, "said to be " + (good ? "good" : "bad") + (why.isEmpty() ? "" : ": " + why)
+        return verdict(outcome, why, alone ? null : judged);
+    }
+
+    /** The verdict that a technician gives; what is known against it stands behind. */
+    static Verdict verdict(Outcome outcome, String why, Verdict judged) {
+        boolean against = judged != null && judged.outcome() != outcome;
+        String word = outcome == Outcome.UNSURE ? "not certain" : outcome == Outcome.GOOD ? "good" : "bad";
+        return new Verdict(outcome, START + word + (why.isEmpty() ? "" : ": " + why)
                 + (against ? " (though " + judged.reason() + ")" : ""));
     }
 }

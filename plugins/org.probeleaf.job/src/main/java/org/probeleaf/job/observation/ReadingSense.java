@@ -42,9 +42,7 @@ final class ReadingSense {
 
     private Optional<Seen> seen(ReadingMark reading) {
         Quantity value = reading.value();
-        boolean judged = reading.verdict() != null && reading.expectation() != null
-                && reading.verdict().equals(reading.expectation().judge(value));
-        if (reading.verdict() != null && !judged) {
+        if (reading.overruled()) {
             return ofVerdict(reading);
         }
         if (value.kind() == QuantityKind.LOGIC) {
