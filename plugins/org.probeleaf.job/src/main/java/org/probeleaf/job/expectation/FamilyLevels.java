@@ -2,6 +2,7 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.job.expectation;
 
+import org.probeleaf.schematic.quantity.Bound;
 import org.probeleaf.schematic.quantity.Quantity;
 import org.probeleaf.schematic.quantity.QuantityKind;
 
@@ -24,6 +25,12 @@ public record FamilyLevels(LogicFamily family) implements Expectation {
     @Override
     public String text() {
         return family.name();
+    }
+
+    /** A low stays one further down, as nobody writes "less than" of a voltage below ground; a high may end above the supply. */
+    @Override
+    public boolean alike(double limit, Bound beyond) {
+        return beyond == Bound.ABOVE ? limit > family.supply() + BEYOND_RAILS : limit <= family.volMax();
     }
 
     @Override

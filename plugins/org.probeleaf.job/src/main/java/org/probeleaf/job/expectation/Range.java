@@ -2,6 +2,7 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.job.expectation;
 
+import org.probeleaf.schematic.quantity.Bound;
 import org.probeleaf.schematic.quantity.Quantity;
 import org.probeleaf.schematic.quantity.QuantityKind;
 
@@ -14,6 +15,11 @@ import org.probeleaf.schematic.quantity.QuantityKind;
  * @param text as parsed
  */
 public record Range(QuantityKind kind, double low, double high, String text) implements Expectation {
+
+    @Override
+    public boolean alike(double limit, Bound beyond) {
+        return beyond == Bound.ABOVE ? limit > high : limit < low;
+    }
 
     @Override
     public Verdict judge(Quantity value) {

@@ -2,6 +2,7 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.job.expectation;
 
+import org.probeleaf.schematic.quantity.Bound;
 import org.probeleaf.schematic.quantity.Quantity;
 import org.probeleaf.schematic.quantity.QuantityKind;
 
@@ -17,6 +18,11 @@ public record Tolerance(Quantity nominal, double margin, String text) implements
     @Override
     public QuantityKind kind() {
         return nominal.kind();
+    }
+
+    @Override
+    public boolean alike(double limit, Bound beyond) {
+        return beyond == Bound.ABOVE ? limit > nominal.value() + margin : limit < nominal.value() - margin;
     }
 
     @Override

@@ -15,6 +15,7 @@ import org.probeleaf.job.expectation.Verdict;
 import org.probeleaf.schematic.geometry.Point;
 import org.probeleaf.schematic.place.Place;
 import org.probeleaf.schematic.quantity.BenchValue;
+import org.probeleaf.schematic.quantity.Bound;
 import org.probeleaf.schematic.quantity.Quantity;
 
 /**
@@ -72,7 +73,7 @@ public record ReadingMark(String id, Place place, int page, Point at, String typ
                 : BenchValue.parse(line.rest(), expectation.kind());
         String remark = note.isBlank() ? read.remark()
                 : read.remark().isEmpty() ? note.strip() : read.remark() + "; " + note.strip();
-        Verdict judged = expectation == null ? null : expectation.judge(read.quantity());
+        Verdict judged = expectation == null ? null : expectation.judge(read.quantity(), Bound.of(line.rest()));
         Verdict verdict = WordOfPerson.over(judged, read.quantity(), remark);
         return new ReadingMark(id, place, anchor.page(), anchor.at(), line.rest(), read.quantity(), remark,
                 line.circumstances().or(circumstances), expectation, judged, verdict, when, card);
@@ -116,8 +117,12 @@ public record ReadingMark(String id, Place place, int page, Point at, String typ
     public String shown() {
         String text = value.text();
         Matcher full = DIGITS.matcher(typed.replace(',', '.'));
+        return Bound.of(typed).sign() + digits(text, full);
+    }
+
+    private static String digits(String text, Matcher full) {
         Matcher brief = DIGITS.matcher(text);
-        boolean sameNumber = full.lookingAt() && brief.lookingAt() && full.group().length() > brief.group().length()
+        boolean sameNumber = full.find() && brief.lookingAt() && full.group().length() > brief.group().length()
                 && new BigDecimal(full.group()).compareTo(new BigDecimal(brief.group())) == 0;
         return sameNumber ? full.group() + text.substring(brief.end()) : text;
     }

@@ -12,7 +12,8 @@ public record BenchValue(Quantity quantity, String remark) {
 
     /**
      * Reads a value as people write it on the bench. A number whose unit the text does not tell stays a
-     * {@link QuantityKind#NUMBER}: {@code 1.2M} may be ohms or hertz.
+     * {@link QuantityKind#NUMBER}: {@code 1.2M} may be ohms or hertz. A sign before it ({@code >20M}, {@code ~2.5V}) is passed
+     * over; {@link Bound} says what it means.
      *
      * @throws IllegalArgumentException with one sentence for a person where the text does not begin with a value
      */

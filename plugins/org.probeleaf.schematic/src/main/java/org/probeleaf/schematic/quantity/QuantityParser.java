@@ -20,6 +20,7 @@ final class QuantityParser {
     private static final Pattern NUMBER = Pattern.compile(
             "([+-]?(?:\\d{1,400}(?:[.,]\\d{0,400})?|[.,]\\d{1,400}))([eE][+-]?\\d{1,3}(?![\\d\\p{L}]))?");
     private static final Pattern WORD = Pattern.compile("[\\p{L}\u00b0\u2126~]+(?:-p(?!\\p{L}))?");
+    private static final Pattern OVERLOAD = Pattern.compile("0\\.?L(?![\\p{L}\\d])");
     private static final Pattern STATE = Pattern.compile("([\\p{L}]+(?:[./]\\p{L})?)(?![\\p{L}\\d./])");
     private static final Map<String, Quantity> STATES = states();
 
@@ -28,7 +29,7 @@ final class QuantityParser {
 
     /** As {@link BenchValue#parse(String, QuantityKind)}; {@code NUMBER} for an unknown kind. */
     static BenchValue parse(String text, QuantityKind kind) {
-        String t = clean(text);
+        String t = clean(Bound.of(text).strip(text));
         Optional<BenchValue> read = state(t).or(() -> code(t, kind)).or(() -> number(t, kind));
         return read.orElseThrow(() -> refusal(text));
     }
@@ -36,6 +37,10 @@ final class QuantityParser {
     /** Signs that keyboards and paper write in several ways made one; every character keeps its place. */
     private static String clean(String text) {
         String t = text.replace('\u00a0', ' ').replace('\u202f', ' ').replace('\u2009', ' ').strip();
+        if (OVERLOAD.matcher(t).lookingAt()) {
+            // Meters show OL in seven segments, where O is 0.
+            return "OL" + t.substring(t.indexOf('L') + 1);
+        }
         return t.startsWith("\u2212") || t.startsWith("\u2013") ? "-" + t.substring(1) : t;
     }
 
