@@ -16,6 +16,9 @@ import org.probeleaf.waveform.measure.Si;
 /** What a signal is held against, as people type it: {@code 74LS}, {@code 74HC 4.5V}, {@code SN74LS32N}, {@code 2.0V}. */
 public final class ThresholdWords {
 
+    /** What a person says who wants no levels judged. */
+    public static final String NOTHING = "nothing";
+
     private final LevelBook book;
     private final PartBook parts;
 
@@ -31,12 +34,12 @@ public final class ThresholdWords {
     /**
      * Reads a line.
      *
-     * @return nothing of a blank line
+     * @return nothing of a blank line, and of {@link #NOTHING}
      * @throws IllegalArgumentException with one sentence for a person where it is none
      */
     public Optional<Thresholds> parse(String line) {
         String text = line.strip();
-        if (text.isEmpty()) {
+        if (text.isEmpty() || text.equalsIgnoreCase(NOTHING)) {
             return Optional.empty();
         }
         Optional<LogicLevels> named = book.named(text);

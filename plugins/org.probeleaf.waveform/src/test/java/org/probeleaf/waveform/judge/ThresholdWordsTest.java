@@ -27,8 +27,9 @@ class ThresholdWordsTest {
     }
 
     @Test
-    void parse_blank_isNothing() {
+    void parse_blankOrNothing_isNothing() {
         assertTrue(words.parse("  ").isEmpty());
+        assertTrue(words.parse("nothing").isEmpty());
     }
 
     @ParameterizedTest

@@ -27,13 +27,14 @@ public final class CaptureSign {
 
     /** The sign of a judgement; empty where nobody said what it is to be judged by. */
     public static Optional<Outcome> of(LoadedTrace trace, Judgement judgement) {
+        if (judgement.verdict().fault()) {
+            return Optional.of(Outcome.BAD);
+        }
         return switch (judgement.verdict()) {
             case CLOCKING, TOGGLING -> judgement.toggles() == null ? Optional.empty()
                     : Optional.of(judgement.toggles() ? Outcome.GOOD : Outcome.BAD);
             case VIDEO -> Optional.ofNullable(trace.video().locks()).map(l -> l ? Outcome.GOOD : Outcome.BAD);
-            case STATIC, STATIC_HIGH, STATIC_LOW, UNKNOWN, FLOATING, NO_SIGNAL -> Optional.of(Outcome.UNSURE);
-            case BETWEEN, WEAK_HIGH, WEAK_LOW, CONTENTION, RUNT, MISSING_PULSES, RINGING, SLOW_EDGES, NOISE ->
-                    Optional.of(Outcome.BAD);
+            default -> Optional.of(Outcome.UNSURE);
         };
     }
 }

@@ -23,16 +23,10 @@ import org.probeleaf.waveform.judge.Thresholds;
  */
 public record HeldAgainst(Thresholds thresholds, String why, String problem) {
 
-    /** What the person says who wants no levels judged. */
-    public static final String NOTHING = "nothing";
-
     private static final double REACH = 3;
 
     /** What a mark is judged by: what the person said, else what the inputs on its net need. */
     public static HeldAgainst of(Facts facts, CaptureMark mark) {
-        if (mark.judgedBy().equals(NOTHING)) {
-            return new HeldAgainst(null, "", null);
-        }
         if (mark.judgedBy().isBlank()) {
             return guess(facts, mark).map(l -> new HeldAgainst(Thresholds.of(l.levels()), why(l), null))
                     .orElse(new HeldAgainst(null, "", null));

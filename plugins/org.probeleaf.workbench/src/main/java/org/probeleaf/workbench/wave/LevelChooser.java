@@ -13,8 +13,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.probeleaf.schematic.partbook.LevelBook;
 import org.probeleaf.schematic.partbook.LogicLevels;
 import org.probeleaf.trace.drive.PinLevels;
+import org.probeleaf.waveform.judge.ThresholdWords;
 import org.probeleaf.waveform.measure.Si;
-import org.probeleaf.workbench.session.HeldAgainst;
 
 /** What a capture is judged by: what its net's inputs need, a family or chip of the list, or a voltage that is typed. */
 final class LevelChooser {
@@ -69,7 +69,7 @@ final class LevelChooser {
         setting = true;
         if (!start.equals(first) || combo.getItemCount() == 0) {
             first = start;
-            List<String> items = new ArrayList<>(List.of(first, HeldAgainst.NOTHING));
+            List<String> items = new ArrayList<>(List.of(first, ThresholdWords.NOTHING));
             LevelBook.standard().levels().forEach(l -> items.add(words(l)));
             combo.setItems(items.toArray(String[]::new));
         }

@@ -12,14 +12,12 @@ import org.probeleaf.waveform.judge.Thresholds;
 import org.probeleaf.waveform.measure.Measures;
 import org.probeleaf.waveform.measure.Si;
 import org.probeleaf.waveform.plot.Ink;
-import org.probeleaf.waveform.plot.Plot;
 import org.probeleaf.waveform.plot.PlotBand;
 import org.probeleaf.waveform.plot.PlotLevel;
 import org.probeleaf.waveform.plot.PlotMask;
 import org.probeleaf.waveform.plot.PlotMask.Span;
 import org.probeleaf.waveform.plot.PlotPane;
 import org.probeleaf.waveform.plot.PlotTrace;
-import org.probeleaf.waveform.plot.PlotWindow;
 import org.probeleaf.workbench.session.LoadedTrace;
 
 /**
@@ -38,7 +36,6 @@ record PlotPanes(List<LoadedTrace> traces, LoadedTrace measured, boolean stacked
         Overlay overlay, boolean difference) {
 
     private static final double STRIP = 0.42;
-    private static final double ROOM = 0.08;
 
     /** From the top. */
     List<PlotPane> panes() {
@@ -82,20 +79,7 @@ record PlotPanes(List<LoadedTrace> traces, LoadedTrace measured, boolean stacked
             pane = pane.with(new PlotMask(laid, overlay.level(), overlay.time(), overlay.outside().stream()
                     .map(s -> new Span(s.from(), s.to())).toList()));
         }
-        return withRoom(pane, plots);
-    }
-
-    /** Thresholds are in sight also where the trace never gets there. */
-    private PlotPane withRoom(PlotPane pane, List<PlotTrace> plots) {
-        PlotWindow all = Plot.whole(plots);
-        double low = all.low();
-        double high = all.high();
-        if (thresholds != null) {
-            double room = ROOM * (Math.max(high, thresholds.high()) - Math.min(low, thresholds.low()));
-            low = Math.min(low, thresholds.low() - room);
-            high = Math.max(high, thresholds.high() + room);
-        }
-        return pane.between(low, high);
+        return pane;
     }
 
     private List<PlotLevel> levels() {
@@ -117,8 +101,7 @@ record PlotPanes(List<LoadedTrace> traces, LoadedTrace measured, boolean stacked
     /** The difference about zero, over what is allowed. */
     private PlotPane strip() {
         PlotTrace less = PlotTrace.of("difference", overlay.difference(), measured.plot().ink());
-        PlotWindow all = less.whole();
-        double most = Math.max(1.2 * overlay.level(), Math.max(Math.abs(all.low()), Math.abs(all.high())));
+        double most = Math.max(1.2 * overlay.level(), Math.max(Math.abs(less.whole().low()), less.whole().high()));
         return PlotPane.of(List.of(less), List.of(
                 new PlotLevel(overlay.level(), "+" + Si.text(overlay.level(), 2, measured.unit())),
                 new PlotLevel(-overlay.level(), "\u2212" + Si.text(overlay.level(), 2, measured.unit())))).between(-most, most)
