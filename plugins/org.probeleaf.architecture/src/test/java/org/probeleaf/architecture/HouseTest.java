@@ -34,17 +34,18 @@ class HouseTest {
             Map.entry("recognition", Set.of("schematic", "drawing")),
             Map.entry("trace", Set.of("schematic")),
             Map.entry("waveform", Set.of("schematic")),
+            Map.entry("photo", Set.of("schematic", "waveform")),
             Map.entry("diagnosis", Set.of("schematic", "trace")),
             Map.entry("job", Set.of("schematic", "drawing", "recognition", "trace", "diagnosis")),
             Map.entry("handover", Set.of("schematic", "drawing", "recognition", "trace", "waveform", "diagnosis", "job")),
-            Map.entry("cli", Set.of("schematic", "drawing", "recognition", "trace", "waveform", "diagnosis", "job",
-                    "handover")),
-            Map.entry("workbench", Set.of("schematic", "drawing", "recognition", "trace", "waveform", "diagnosis", "job",
-                    "handover"))));
+            Map.entry("cli", Set.of("schematic", "drawing", "recognition", "trace", "waveform", "photo", "diagnosis",
+                    "job", "handover")),
+            Map.entry("workbench", Set.of("schematic", "drawing", "recognition", "trace", "waveform", "photo", "diagnosis",
+                    "job", "handover"))));
 
     private static final String[] CORE = {"org.probeleaf.schematic..", "org.probeleaf.drawing..",
-        "org.probeleaf.recognition..", "org.probeleaf.trace..", "org.probeleaf.waveform..", "org.probeleaf.diagnosis..",
-        "org.probeleaf.job..", "org.probeleaf.handover.."};
+        "org.probeleaf.recognition..", "org.probeleaf.trace..", "org.probeleaf.waveform..", "org.probeleaf.photo..",
+        "org.probeleaf.diagnosis..", "org.probeleaf.job..", "org.probeleaf.handover.."};
 
     @ArchTest
     static void everyBundle_leansOnlyOnThoseItMay(JavaClasses house) {
@@ -113,6 +114,11 @@ class HouseTest {
     static final ArchRule ONLY_TRACE_AND_RECOGNITION_KNOW_THE_GRAPH_LIBRARY = noClasses()
             .that().resideOutsideOfPackages("org.probeleaf.trace..", "org.probeleaf.recognition..")
             .should().dependOnClassesThat().resideInAPackage("org.jgrapht..");
+
+    @ArchTest
+    static final ArchRule ONLY_PHOTO_KNOWS_THE_IMAGE_LIBRARY = noClasses()
+            .that().resideOutsideOfPackage("org.probeleaf.photo..")
+            .should().dependOnClassesThat().resideInAnyPackage("boofcv..", "georegression..", "org.ejml..", "org.ddogleg..");
 
     @ArchTest
     static final ArchRule NOTHING_PRINTS = noClasses().that().resideOutsideOfPackage("org.probeleaf.feature..")

@@ -11,8 +11,16 @@ package org.probeleaf.waveform.capture;
  * @param samples    the values, in {@code unit}; NaN where one is missing
  * @param resolution the step of the converter, in {@code unit}; NaN where it is not known
  * @param held       whether a value holds until the next one, rather than running straight to it
+ * @param jitter     by how much the time of a sample may be out, either way, in seconds; 0 where times are as good as the
+ *                   instrument
  */
-public record Channel(String name, String unit, TimeBase times, Samples samples, double resolution, boolean held) {
+public record Channel(String name, String unit, TimeBase times, Samples samples, double resolution, boolean held,
+        double jitter) {
+
+    /** A channel of which times are as good as the instrument. */
+    public Channel(String name, String unit, TimeBase times, Samples samples, double resolution, boolean held) {
+        this(name, unit, times, samples, resolution, held, 0);
+    }
 
     /** A channel of which the step is not known, running straight from sample to sample. */
     public static Channel of(String name, String unit, TimeBase times, Samples samples) {

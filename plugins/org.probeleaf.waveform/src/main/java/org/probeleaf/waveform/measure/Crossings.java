@@ -17,11 +17,13 @@ final class Crossings {
     private final TimeBase times;
     private final boolean held;
     private final Noise noise;
+    private final double jitter;
 
     Crossings(Channel channel, Noise noise) {
         samples = channel.samples();
         times = channel.times();
         held = channel.held();
+        jitter = channel.jitter();
         this.noise = noise;
     }
 
@@ -66,13 +68,13 @@ final class Crossings {
         double ta = times.at(i);
         double step = times.at(j) - ta;
         if (held) {
-            return new Instant(times.at(j), 0);
+            return new Instant(times.at(j), jitter);
         }
         double slope = Math.abs(b - a);
         double bend = Math.max(bend(i), bend(j)) / 2;
         double vertical = bend + 3 * noise.sigma() + noise.step() / 2 + levelUnsure;
         return new Instant(ta + (level - a) / (b - a) * step, Math.min(step * (1 + levelUnsure / slope),
-                vertical / slope * step));
+                vertical / slope * step) + jitter);
     }
 
     /** How far the waveform bends at a sample: the second difference. A straight line is out by half of it at most. */

@@ -21,6 +21,10 @@ final class LevelFinder {
     private static final double DWELLS = 0.4;
     private static final double DWELLS_INSIDE = 0.2;
     private static final double APART = 0.25;
+    /** So much fuller than a level histogram is the stretch about a single state. */
+    private static final double RAMP = 1.5;
+    /** A span of so many standard deviations is not made of noise. */
+    private static final double NOISE = 16;
     private static final int GATHERED = 50_000;
 
     private final Samples samples;
@@ -49,7 +53,7 @@ final class LevelFinder {
         count(span);
         double lowMode = mode(0, BINS / 2);
         double highMode = mode(BINS / 2, BINS);
-        if (highMode - lowMode < Math.max(4 * noise.sigma(), APART * span)) {
+        if (highMode - lowMode < Math.max(4 * noise.sigma(), APART * span) && !ramps(lowMode, highMode)) {
             double[] all = gather(min, max);
             return one(Noise.median(all), 4 * noise.sigma() / Math.sqrt(all.length) + noise.step() / 2);
         }
@@ -77,6 +81,16 @@ final class LevelFinder {
                 counts[Math.min(BINS - 1, (int) ((v - min) * scale))]++;
             }
         }
+    }
+
+    /**
+     * Whether modes that lie close together are none: of a ramp the histogram is level, and its fullest bins lie anywhere.
+     * About the mode of a single state lie far more samples than a level histogram has there.
+     */
+    private boolean ramps(double lowMode, double highMode) {
+        double near = APART / 2 * (max - min);
+        double in = share(lowMode - near, highMode + near, min, max);
+        return max - min > NOISE * noise.sigma() && in < RAMP * (highMode - lowMode + 2 * near) / (max - min);
     }
 
     /** The middle of the fullest bin, the histogram smoothed by a triangle so that a converter's steps leave no comb. */
