@@ -12,6 +12,7 @@ import org.probeleaf.job.JobSheet;
 import org.probeleaf.job.JobState;
 import org.probeleaf.job.LogEntry;
 import org.probeleaf.job.details.Hazard;
+import org.probeleaf.job.expectation.Verdict;
 import org.probeleaf.job.mark.CaptureMark;
 import org.probeleaf.job.mark.LabelMark;
 import org.probeleaf.job.mark.Mark;
@@ -98,24 +99,32 @@ public final class JobJson {
         out.writeEndArray();
     }
 
-    private static void reading(JsonGenerator out, ReadingMark r) throws IOException {
+    /** Writes what a reading says into an open object. */
+    static void reading(JsonGenerator out, ReadingMark r) throws IOException {
         out.writeStringField("typed", r.typed());
         out.writeStringField("kind", r.value().kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
         out.writeNumberField("value", r.value().value());
         out.writeStringField("unit", r.value().kind().unit().symbol());
         out.writeStringField("remark", r.remark());
+        out.writeStringField("conditions", r.circumstances().conditions());
+        out.writeStringField("instrument", r.circumstances().instrument());
         out.writeStringField("expected", r.expectation() == null ? null : r.expectation().text());
-        if (r.verdict() == null) {
-            out.writeNullField("verdict");
+        verdict(out, "verdict", r.verdict());
+        verdict(out, "judged", r.judged());
+    }
+
+    private static void verdict(JsonGenerator out, String key, Verdict verdict) throws IOException {
+        if (verdict == null) {
+            out.writeNullField(key);
         } else {
-            out.writeObjectFieldStart("verdict");
-            out.writeStringField("outcome", r.verdict().outcome().name().toLowerCase(Locale.ROOT));
-            out.writeStringField("reason", r.verdict().reason());
+            out.writeObjectFieldStart(key);
+            out.writeStringField("outcome", verdict.outcome().name().toLowerCase(Locale.ROOT));
+            out.writeStringField("reason", verdict.reason());
             out.writeEndObject();
         }
     }
 
-    private static void start(JsonGenerator out, Mark mark) throws IOException {
+    static void start(JsonGenerator out, Mark mark) throws IOException {
         out.writeStartObject();
         out.writeStringField("id", mark.id());
         out.writeStringField("at", mark.place().text());

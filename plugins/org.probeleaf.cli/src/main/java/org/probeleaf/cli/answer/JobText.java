@@ -67,7 +67,8 @@ public final class JobText {
         String verdict = r.verdict() == null ? ""
                 : (r.expectation() == null ? "; " : "; expected " + r.expectation().text() + ": ") + r.verdict().outcome().name().toLowerCase(Locale.ROOT)
                 + " (" + r.verdict().reason() + ")";
-        return at(r) + "  " + r.shown() + (r.remark().isEmpty() ? "" : " " + r.remark()) + verdict;
+        String circumstances = r.circumstances().isEmpty() ? "" : " " + r.circumstances().text();
+        return at(r) + "  " + r.shown() + (r.remark().isEmpty() ? "" : " " + r.remark()) + circumstances + verdict;
     }
 
     /** What can hurt, for the person who works on it. */
