@@ -38,6 +38,7 @@ final class ViewportReport {
             correcting.addListener(this::later);
             canvas.getDisplay().addFilter(SWT.FocusIn, e -> later());
             canvas.getDisplay().addFilter(SWT.MouseUp, e -> later());
+            canvas.getDisplay().addFilter(SWT.KeyUp, e -> later());
             canvas.getMenu().addListener(SWT.Show, e -> later());
             canvas.getMenu().addListener(SWT.Hide, e -> later());
             session.addListener(new SessionListener() {
