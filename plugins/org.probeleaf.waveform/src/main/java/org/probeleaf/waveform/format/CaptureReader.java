@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 import org.probeleaf.waveform.capture.Capture;
 import org.probeleaf.waveform.capture.Channel;
@@ -23,6 +24,9 @@ import org.probeleaf.waveform.capture.TimeBase;
 public final class CaptureReader {
 
     private static final int LOOKED_AT = 4096;
+
+    private static final Pattern VCD = Pattern.compile(
+            "\\s*\\$(?:date|version|timescale|comment|scope|var|upscope|enddefinitions|dump\\w*)\\b");
 
     private CaptureReader() {
     }
@@ -55,15 +59,35 @@ public final class CaptureReader {
         }
     }
 
+    /** Text of two bytes a letter, with its mark or known by every other byte being zero; null for any other. */
+    private static Charset wide(String start) {
+        if (start.startsWith("\u00fe\u00ff") || start.startsWith("\u00ff\u00fe")) {
+            return StandardCharsets.UTF_16;
+        }
+        int[] zeros = new int[2];
+        for (int i = 0; i < start.length(); i++) {
+            zeros[i % 2] += start.charAt(i) == 0 ? 1 : 0;
+        }
+        int most = start.length() / 2 * 9 / 10;
+        return most < 4 ? null : zeros[1] > most && zeros[0] == 0 ? StandardCharsets.UTF_16LE
+                : zeros[0] > most && zeros[1] == 0 ? StandardCharsets.UTF_16BE : null;
+    }
+
+    /** A remark such as {@code #2026-11-27} begins like a block but is a row among others. */
+    private static boolean remark(String start) {
+        return start.matches("(?s)#[^\\n\\r]*[^\\d\\s.,;eE+\\-#][^\\n\\r]*\\R.*\\R.*|#\\d{4}[-./]\\d\\d.*\\R.*")
+                && start.chars().allMatch(c -> c >= ' ' || c == '\n' || c == '\r' || c == '\t');
+    }
+
     private static Imported known(BufferedInputStream in, byte[] head, ImportOptions options) throws IOException {
         String start = new String(head, StandardCharsets.ISO_8859_1);
         if (start.startsWith("RIFF")) {
             return new WavReader(in, options).read();
         }
-        if (InstrumentBlock.begins(head)) {
+        if (InstrumentBlock.begins(head) && !remark(start)) {
             return block(InstrumentBlock.payload(in.readAllBytes()), options);
         }
-        Charset wide = start.startsWith("\u00fe\u00ff") || start.startsWith("\u00ff\u00fe") ? StandardCharsets.UTF_16 : null;
+        Charset wide = wide(start);
         if (wide != null) {
             String text = new String(in.readAllBytes(), wide);
             return new TextReader(options).read(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
@@ -72,7 +96,7 @@ public final class CaptureReader {
             throw new CaptureException("byte " + start.indexOf('\0')
                     + ": it is no text, and neither VCD nor WAV; export the capture as text with columns");
         }
-        if (start.stripLeading().startsWith("$")) {
+        if (VCD.matcher(start).lookingAt()) {
             return new VcdReader(in).read();
         }
         return new TextReader(options).read(in);

@@ -21,10 +21,10 @@ record Cell(Kind kind, double value) {
     }
 
     private static final Set<String> MISSING = Set.of("", "nan", "-", "--", "---", "*", "n/a", "na", "null", "none", "ol",
-            "ovl", "ovf", "overload", "inf", "+inf", "-inf", "?", "clipping", "9.9e37", "+9.9e37");
+            "o.l", "o.l.", "ovl", "ovf", "over", "overload", "---.-", "----", "inf", "+inf", "-inf", "?", "clipping", "9.9e37", "+9.9e37");
     private static final Pattern NUMBER = Pattern.compile("([+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eEdD][+-]?\\d{1,3})?)(.*)");
-    private static final Pattern CLOCK = Pattern.compile(
-            "(?:(\\d{4})-(\\d{2})-(\\d{2})[T ])?(\\d{1,2}):(\\d{2}):(\\d{2}(?:\\.\\d+)?)Z?");
+    private static final Pattern GROUPED = Pattern.compile(
+            "([+-]?[1-9]\\d{0,2}(?:(['., \u00a0\u2009\u202f\u2019])\\d{3})(?:\\2\\d{3})*)(?:([.,])\\d*)?(?:\\s*\\D.*)?");
     private static final Cell NOTHING = new Cell(Kind.MISSING, Double.NaN);
     private static final Cell WORDS = new Cell(Kind.TEXT, Double.NaN);
 
@@ -33,10 +33,11 @@ record Cell(Kind kind, double value) {
         if (MISSING.contains(t.toLowerCase(Locale.ROOT))) {
             return NOTHING;
         }
-        if (decimal == ',' && t.indexOf('.') >= 0 && t.indexOf(',') >= 0) {
+        String whole = ungrouped(t, decimal);
+        if (decimal == ',' && whole.indexOf('.') >= 0 && whole.indexOf(',') >= 0 && Stamp.of(whole.replace(',', '.')) == null) {
             return WORDS;
         }
-        String plain = (decimal == ',' ? t.replace(',', '.') : t).replace('\u2212', '-');
+        String plain = (decimal == ',' ? whole.replace(',', '.') : whole).replace('\u2212', '-');
         Matcher number = NUMBER.matcher(plain);
         if (number.matches()) {
             double factor = UnitWord.factor(number.group(2));
@@ -44,22 +45,30 @@ record Cell(Kind kind, double value) {
                 return new Cell(Kind.NUMBER, Double.parseDouble(number.group(1).replaceAll("[dD]", "e")) * factor);
             }
         }
-        Matcher clock = CLOCK.matcher(plain);
-        return clock.matches() ? new Cell(Kind.NUMBER, seconds(clock)) : WORDS;
+        Stamp stamp = Stamp.of(plain);
+        return stamp == null ? WORDS : new Cell(Kind.NUMBER, stamp.seconds());
     }
 
-    /** Since midnight, or since 1970 where there is a date. */
-    private static double seconds(Matcher clock) {
-        double day = 0;
-        if (clock.group(1) != null) {
-            try {
-                day = java.time.LocalDate.parse(clock.group(1) + "-" + clock.group(2) + "-" + clock.group(3)).toEpochDay();
-            } catch (java.time.DateTimeException e) {
-                return Double.NaN;
-            }
+    /** Whether a cell is a clock without a date, which starts again at midnight. */
+    static boolean ofDay(String text, char decimal) {
+        String t = unquoted(text.strip()).strip();
+        Stamp stamp = Stamp.of(decimal == ',' ? t.replace(',', '.') : t);
+        return stamp != null && !stamp.dated();
+    }
+
+    /**
+     * A number without what groups its digits by threes: an apostrophe or a space, or the sign that is not the decimal one,
+     * but only where the decimal sign stands behind it or it groups twice, since {@code 1,250} may well be a fraction.
+     */
+    private static String ungrouped(String t, char decimal) {
+        Matcher m = GROUPED.matcher(t);
+        if (!m.matches()) {
+            return t;
         }
-        return (day * 24 + Integer.parseInt(clock.group(4))) * 3600 + Integer.parseInt(clock.group(5)) * 60
-                + Double.parseDouble(clock.group(6));
+        char sign = m.group(2).charAt(0);
+        boolean certain = sign != '.' && sign != ',' || m.group(3) != null || t.indexOf(sign) != t.lastIndexOf(sign);
+        boolean other = sign != decimal && (m.group(3) == null || m.group(3).charAt(0) == decimal);
+        return certain && other ? m.group(1).replace(m.group(2), "") + t.substring(m.end(1)) : t;
     }
 
     private static String unquoted(String t) {

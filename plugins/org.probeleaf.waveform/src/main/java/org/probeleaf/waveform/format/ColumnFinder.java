@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 final class ColumnFinder {
 
     private static final Pattern TIME = Pattern.compile(
-            "t\\d*|time.*|times|zeit|temps|tiempo|tempo|seconds?|secs?|x|x[ _-]?(?:axis|values?)|elapsed.*|datetime|clock ?time");
+            "t\\d*|time.*|times|zeit|temps|tiempo|tempo|heure|hora|uhrzeit|zeitstempel|date.*time|seconds?|secs?|x|x[ _-]?(?:axis|values?)|elapsed.*|datetime|clock ?time");
     private static final Pattern INDEX = Pattern.compile(
             "#|n|no\\.?|nr\\.?|index|idx|i|samples?(?: ?(?:no\\.?|number|nr|index|#|n))?|points?|row|record|count");
 
@@ -36,6 +36,10 @@ final class ColumnFinder {
         for (int i = layout.firstRow() - 1; i >= 0 && names == null; i--) {
             Optional<Row> row = head(i);
             if (row.isEmpty()) {
+                // Any words have spaces between: names stand right above the data, or there are none.
+                if (layout.delimiter() == ' ' && !bare(i).isBlank()) {
+                    break;
+                }
                 continue;
             }
             boolean unitRow = unitRow(row.get());
@@ -61,9 +65,14 @@ final class ColumnFinder {
         }
     }
 
+    /** A row without the sign of a remark. */
+    private String bare(int at) {
+        return lines.get(at).replaceFirst("^\\s*(?:#+|%+|//+|!+|\\*+|;(?=\\s))\\s*(?=\\S)", "");
+    }
+
     /** A row above the data that has a cell for each column of numbers, without the sign of a comment. */
     private Optional<Row> head(int at) {
-        String line = lines.get(at).replaceFirst("^\\s*(?:#+|%+|//+|;(?=\\s))\\s*(?=\\S)", "");
+        String line = bare(at);
         if (line.isBlank()) {
             return Optional.empty();
         }
@@ -83,7 +92,7 @@ final class ColumnFinder {
             }
         }
         boolean keyed = layout.columns() > 1 && cells.get(0).matches(".*[:=]$");
-        boolean fits = cells.size() > last && cells.size() <= layout.columns() + 1;
+        boolean fits = cells.size() > last && cells.size() <= layout.columns() + (layout.delimiter() == ' ' ? 0 : 1);
         return fits && words && !keyed ? Optional.of(new Row(at, cells)) : Optional.empty();
     }
 
@@ -101,17 +110,17 @@ final class ColumnFinder {
     }
 
     private boolean unitRow(Row row) {
-        boolean any = false;
+        int units = 0;
+        int other = 0;
         for (int c = 0; c < layout.columns(); c++) {
             String cell = row.cell(c);
             if (layout.data()[c] && !cell.isBlank()) {
-                if (UnitWord.of(cell).isEmpty() && !cell.matches("[-#]|none|\\(\\)|\\[\\]")) {
-                    return false;
-                }
-                any = true;
+                boolean unit = UnitWord.of(cell).isPresent() || cell.matches("[-#]|none|\\(\\)|\\[\\]");
+                units += unit ? 1 : 0;
+                other += unit ? 0 : 1;
             }
         }
-        return any;
+        return units > 0 && (other == 0 || other == 1 && units > 1 && UnitWord.of(row.cell(0)).isEmpty());
     }
 
     private List<Column> columns(Row names, Row units) {
@@ -131,7 +140,10 @@ final class ColumnFinder {
         boolean[] times = times(heads, names != null);
         boolean[] indices = new boolean[n];
         for (int c = 0; c < n; c++) {
-            indices[c] = layout.data()[c] && !times[c] && options.timeColumn() != c + 1 && layout.dataColumns() > 1
+            boolean counted = times[c] && units != null && options.timeColumn() < 0 && !Double.isNaN(preamble.interval())
+                    && !units.cell(c).isBlank() && heads[c].unit().isEmpty();
+            times[c] &= !counted;
+            indices[c] = counted || layout.data()[c] && !times[c] && options.timeColumn() != c + 1 && layout.dataColumns() > 1
                     && INDEX.matcher(heads[c].name().toLowerCase(Locale.ROOT)).matches();
         }
         byRun(times, indices, heads);
@@ -203,16 +215,22 @@ final class ColumnFinder {
             } else if (times[c]) {
                 clock = c;
                 Optional<UnitWord> unit = heads[c].unit().or(preamble::horizontal);
-                columns.add(new Column(Column.Role.TIME, heads[c].name(), "s", unit.map(UnitWord::factor).orElse(1.0), -1));
+                columns.add(new Column(Column.Role.TIME, heads[c].name(), "s", unit.map(UnitWord::factor).orElse(1.0), -1,
+                        -1));
             } else if (indices[c]) {
-                columns.add(new Column(Column.Role.INDEX, heads[c].name(), "", 1, -1));
+                columns.add(new Column(Column.Role.INDEX, heads[c].name(), "", 1, -1, -1));
             } else {
-                Optional<UnitWord> unit = heads[c].unit().or(preamble::vertical);
+                Optional<UnitWord> beside = unitsBeside(c);
+                Optional<UnitWord> unit = beside.or(heads[c]::unit).or(preamble::vertical);
                 assumed |= unit.isEmpty();
+                if (beside.isPresent()) {
+                    notes.add("Column " + (c + 2) + " holds the units of column " + (c + 1) + ".");
+                }
                 String plain = heads[c].name().isBlank() ? "CH" + (channel + 1) : heads[c].name();
                 String name = channel < options.names().size() ? options.names().get(channel) : plain;
                 columns.add(new Column(Column.Role.VALUE, name, unit.map(UnitWord::unit).orElse("V"),
-                        unit.map(UnitWord::factor).orElse(1.0), clock));
+                        beside.isPresent() ? 1.0 : unit.map(UnitWord::factor).orElse(1.0), clock,
+                        beside.isPresent() ? c + 1 : -1));
                 channel++;
             }
         }
@@ -220,6 +238,25 @@ final class ColumnFinder {
             notes.add("Nothing tells the unit of the values; volts are assumed.");
         }
         return columns;
+    }
+
+    /** The unit of a column whose rows each name it in the next column, as those of a meter that changes its range. */
+    private Optional<UnitWord> unitsBeside(int column) {
+        Optional<UnitWord> unit = Optional.empty();
+        if (column + 1 >= layout.columns() || layout.data()[column + 1]) {
+            return unit;
+        }
+        for (String line : lines.subList(layout.firstRow(), lines.size())) {
+            List<String> fields = DelimitedRecords.fields(line, layout.delimiter());
+            if (fields.size() == layout.columns() && Cell.of(fields.get(column), layout.decimal()).kind() == Cell.Kind.NUMBER) {
+                Optional<UnitWord> here = UnitWord.of(fields.get(column + 1).replace("\"", ""));
+                if (here.isEmpty() || unit.isPresent() && !here.get().unit().equals(unit.get().unit())) {
+                    return Optional.empty();
+                }
+                unit = here;
+            }
+        }
+        return unit;
     }
 
     private static int firstOf(boolean[] set) {

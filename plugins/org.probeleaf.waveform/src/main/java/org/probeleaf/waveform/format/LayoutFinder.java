@@ -106,7 +106,8 @@ final class LayoutFinder {
         for (int c = 0; c < columns; c++) {
             // A column with one number and words for the rest is a legend beside the data.
             data[c] = numbers[c] > 0 && numbers[c] >= (MOSTLY / (1 - MOSTLY)) * Math.max(0, words[c] - 4)
-                    && numbers[c] >= words[c] && (words[c] == 0 || numbers[c] >= most / 2) && numbers[c] * 20 >= most;
+                    && numbers[c] >= words[c] && (words[c] == 0 || numbers[c] >= most / 2) && numbers[c] * 20 >= most
+                    && (numbers[c] > 1 || most <= RUN);
         }
         return data;
     }

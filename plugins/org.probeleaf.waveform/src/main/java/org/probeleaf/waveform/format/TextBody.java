@@ -3,7 +3,10 @@
 package org.probeleaf.waveform.format;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 import org.probeleaf.waveform.capture.SampleBuilder;
 
@@ -22,6 +25,10 @@ final class TextBody {
     private final byte delimiter;
     private final boolean spaces;
     private final int lastData;
+    private final String head;
+    private final double[] days;
+    private final double[] rowFactors;
+    private final Map<String, Double> unitFactors = new HashMap<>();
 
     private long at;
     private long rows;
@@ -30,11 +37,17 @@ final class TextBody {
     private long missing;
     private long footer;
     private String footerText;
+    private String strangeText;
+    private int heads;
+    private long stopped;
+    private boolean midnight;
     private long shortRow;
     private int shortCells;
 
-    TextBody(Layout layout, List<Column> columns) {
+    /** @param head the last row above the data, which may come again between them; null where there is none */
+    TextBody(Layout layout, List<Column> columns, String head) {
         this.layout = layout;
+        this.head = head == null ? null : head.strip();
         this.columns = columns;
         clocks = new Clock[columns.size()];
         values = new SampleBuilder[columns.size()];
@@ -44,11 +57,14 @@ final class TextBody {
             factors[c] = columns.get(c).factor();
             clocks[c] = columns.get(c).role() == Column.Role.TIME ? new Clock() : null;
             values[c] = columns.get(c).role() == Column.Role.VALUE ? new SampleBuilder() : null;
-            last = clocks[c] != null || values[c] != null ? c : last;
+            last = clocks[c] != null || values[c] != null ? Math.max(Math.max(c, last), columns.get(c).units()) : last;
         }
         lastData = last;
         numbers = new ByteNumbers(layout.decimal());
         row = new double[columns.size()];
+        days = new double[columns.size()];
+        rowFactors = new double[columns.size()];
+        Arrays.fill(rowFactors, 1);
         delimiter = (byte) layout.delimiter();
         spaces = layout.delimiter() == ' ';
     }
@@ -56,7 +72,7 @@ final class TextBody {
     /** Takes a line, without its end. */
     void line(byte[] b, int from, int to) throws CaptureException {
         at++;
-        if (at <= layout.firstRow()) {
+        if (at <= layout.firstRow() || stopped > 0) {
             return;
         }
         int start = from;
@@ -85,7 +101,11 @@ final class TextBody {
                 return;
             }
             if (values[c] == null && clocks[c] == null) {
-                i = after(b, cellEnd(b, i, to), to);
+                int end = cellEnd(b, i, to);
+                if (c > 0 && columns.get(c - 1).units() == c) {
+                    rowFactors[c - 1] = unitFactor(new String(b, i, end - i, StandardCharsets.UTF_8));
+                }
+                i = after(b, end, to);
                 continue;
             }
             int k = i;
@@ -99,12 +119,16 @@ final class TextBody {
             }
             if (end == k || end < to && !ends(b[end])) {
                 end = cellEnd(b, i, to);
-                Cell cell = Cell.of(new String(b, i, end - i, StandardCharsets.UTF_8), layout.decimal());
+                String text = new String(b, i, end - i, StandardCharsets.UTF_8);
+                Cell cell = Cell.of(text, layout.decimal());
                 if (cell.kind() == Cell.Kind.TEXT) {
-                    strange(b, from, to, c, new String(b, i, end - i, StandardCharsets.UTF_8), any);
+                    strange(b, from, to, c, text, any);
                     return;
                 }
                 v = cell.value();
+                if (clocks[c] != null && Cell.ofDay(text, layout.decimal())) {
+                    v = pastMidnight(c, v);
+                }
             }
             any |= v == v;
             row[c] = v * factors[c];
@@ -144,27 +168,64 @@ final class TextBody {
         return i;
     }
 
-    private void keep() throws CaptureException {
-        if (footer > 0) {
-            throw CaptureException.row(footer, "\"" + footerText + "\" stands where numbers were expected");
+    /** A clock that falls back by most of a day has passed midnight. */
+    private double pastMidnight(int c, double seconds) {
+        if (seconds + days[c] < clocks[c].last() - Stamp.DAY / 2 && footer == 0) {
+            days[c] += Stamp.DAY;
+            midnight = true;
         }
+        return seconds + days[c];
+    }
+
+    /** What one of the units that a row names is; the last known one where it names none. */
+    private double unitFactor(String text) {
+        return unitFactors.computeIfAbsent(text, t -> {
+            double factor = UnitWord.factor(t.replace("\"", ""));
+            return Double.isNaN(factor) ? 1 : factor;
+        });
+    }
+
+    private void keep() throws CaptureException {
+        for (int c = 0; c <= lastData; c++) {
+            if (clocks[c] != null && Double.isNaN(row[c]) && !ended(c)) {
+                foot("column " + (c + 1) + ": there is no time, where a number was expected", "");
+                return;
+            }
+        }
+        boolean again = footer > 0 && head != null && head.equals(strangeText);
+        if (footer > 0 && !again) {
+            throw CaptureException.row(footer, footerText);
+        }
+        heads += again ? 1 : 0;
+        footer = 0;
         for (int c = 0; c <= lastData; c++) {
             if (clocks[c] != null && !Double.isNaN(row[c]) && !clocks[c].add(row[c])) {
+                if (again) {
+                    stopped = at;
+                    return;
+                }
                 throw CaptureException.row(at, "column " + (c + 1) + ": the time goes back from " + clocks[c].last() + " to "
                         + row[c] + " s, where rising times were expected");
             }
-            if (clocks[c] != null && Double.isNaN(row[c]) && !ended(c)) {
-                throw CaptureException.row(at, "column " + (c + 1) + ": there is no time, where a number was expected");
-            }
+        }
+        for (int c = 0; c <= lastData; c++) {
             if (values[c] != null) {
                 int clock = columns.get(c).clock();
                 if (clock < 0 || !Double.isNaN(row[clock])) {
-                    values[c].add(row[c]);
+                    values[c].add(row[c] * rowFactors[c]);
                     missing += Double.isNaN(row[c]) ? 1 : 0;
                 }
             }
         }
         rows++;
+    }
+
+    private void foot(String wrong, String text) {
+        if (footer == 0) {
+            footer = at;
+            footerText = wrong;
+        }
+        strangeText = text;
     }
 
     /** Whether all channels that go by a clock have nothing in this row either: they are shorter than the others. */
@@ -183,10 +244,8 @@ final class TextBody {
         if (any || column > 0 && layout.data()[0]) {
             throw CaptureException.row(at, "column " + (column + 1) + ": \"" + text + "\" stands where a number was expected");
         }
-        if (footer == 0) {
-            footer = at;
-            footerText = shown(new String(b, from, to - from, StandardCharsets.UTF_8).strip());
-        }
+        String all = new String(b, from, to - from, StandardCharsets.UTF_8).strip();
+        foot("\"" + shown(all) + "\" stands where numbers were expected", all);
     }
 
     private static String shown(String text) {
@@ -226,6 +285,15 @@ final class TextBody {
         }
         if (footer > 0) {
             notes.add("What stands from row " + footer + " on is no data and was left out.");
+        }
+        if (midnight) {
+            notes.add("The clock passes midnight.");
+        }
+        if (heads > 0) {
+            notes.add("The head stands again between the rows" + (heads == 1 ? "." : ", " + heads + " times."));
+        }
+        if (stopped > 0) {
+            notes.add("From row " + stopped + " on the times start again; only what stands above was read.");
         }
         if (blank + comments > 0) {
             notes.add("Empty rows and remarks between the data were left out: " + (blank + comments) + ".");

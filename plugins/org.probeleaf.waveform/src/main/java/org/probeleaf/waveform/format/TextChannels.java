@@ -91,7 +91,7 @@ final class TextChannels {
         }
         if (preamble.said() != null) {
             notes.add("Samples are " + Si.text(preamble.interval(), "s") + " apart, by \"" + preamble.said() + "\".");
-            return new TimeBase.Uniform(0, preamble.interval(), size);
+            return new TimeBase.Uniform(preamble.start(), preamble.interval(), size);
         }
         notes.add("Nothing tells how far apart the samples are; 1 s is assumed, and all times count samples.");
         return new TimeBase.Uniform(0, 1, size);

@@ -33,19 +33,35 @@ final class TextReader {
      */
     Imported read(InputStream in) throws IOException {
         byte[] head = in.readNBytes(SAMPLE);
+        byte across = OneRow.delimiter(head, head.length < SAMPLE);
+        if (across != 0) {
+            notes.add("All values stand in one row.");
+            OneRow.turn(head, head.length, across);
+        }
         int skip = head.length >= 3 && (head[0] & 0xff) == 0xef && (head[1] & 0xff) == 0xbb ? 3 : 0;
         List<String> lines = lines(head, skip);
         Layout layout = new LayoutFinder(lines, options).find();
         int legend = layout.data()[0] ? layout.firstRow() : Math.min(lines.size(), layout.firstRow() + 40);
-        Preamble preamble = Preamble.of(lines.subList(0, Math.min(legend, lines.size())), layout.decimal());
+        Preamble preamble = Preamble.of(lines.subList(0, Math.min(legend, lines.size())), layout.delimiter(),
+                layout.decimal());
         notes.add(capital(layout.delimiterWord()) + ", decimal " + (layout.decimal() == ',' ? "comma" : "point")
                 + ", data from row " + (layout.firstRow() + 1) + ".");
         List<Column> columns = new ColumnFinder(lines, layout, options, preamble, notes).find();
-        TextBody body = new TextBody(layout, columns);
-        feed(body, head, skip, in);
+        TextBody body = new TextBody(layout, columns, headRow(lines, layout.firstRow()));
+        feed(body, head, skip, across == 0 ? in : OneRow.turned(in, across));
         TextChannels channels = new TextChannels(body, columns, options, preamble, notes);
         Capture capture = channels.build();
         return new Imported(capture, new ImportNotes("delimited text", notes));
+    }
+
+    /** The last row above the data that is not empty. */
+    private static String headRow(List<String> lines, int firstRow) {
+        for (int i = Math.min(firstRow, lines.size()) - 1; i >= 0; i--) {
+            if (!lines.get(i).isBlank()) {
+                return lines.get(i);
+            }
+        }
+        return null;
     }
 
     private static String capital(String text) {

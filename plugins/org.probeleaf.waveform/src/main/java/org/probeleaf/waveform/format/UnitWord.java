@@ -17,12 +17,14 @@ import java.util.regex.Pattern;
 record UnitWord(String unit, double factor) {
 
     private static final Map<String, String> WORDS = Map.ofEntries(Map.entry("v", "V"), Map.entry("volt", "V"),
-            Map.entry("volts", "V"), Map.entry("a", "A"), Map.entry("amp", "A"), Map.entry("amps", "A"),
+            Map.entry("volts", "V"), Map.entry("vdc", "V"), Map.entry("vac", "V"), Map.entry("v dc", "V"), Map.entry("v ac", "V"),
+            Map.entry("a", "A"), Map.entry("amp", "A"), Map.entry("amps", "A"),
             Map.entry("ampere", "A"), Map.entry("s", "s"), Map.entry("sec", "s"), Map.entry("secs", "s"),
             Map.entry("second", "s"), Map.entry("seconds", "s"), Map.entry("hz", "Hz"), Map.entry("ohm", "\u03a9"),
             Map.entry("\u03a9", "\u03a9"), Map.entry("\u2126", "\u03a9"), Map.entry("w", "W"), Map.entry("db", "dB"),
             Map.entry("%", "%"), Map.entry("\u00b0c", "\u00b0C"), Map.entry("s/s", "S/s"), Map.entry("sa/s", "S/s"),
-            Map.entry("samples/s", "S/s"), Map.entry("sps", "S/s"), Map.entry("sekunde", "s"), Map.entry("sekunden", "s"),
+            Map.entry("samples/s", "S/s"), Map.entry("samples/sec", "S/s"), Map.entry("samples/second", "S/s"),
+            Map.entry("sa/sec", "S/s"), Map.entry("adc", "A"), Map.entry("aac", "A"), Map.entry("\u00b0f", "\u00b0F"), Map.entry("sps", "S/s"), Map.entry("sekunde", "s"), Map.entry("sekunden", "s"),
             Map.entry("secondes", "s"), Map.entry("segundos", "s"));
     private static final Map<String, Double> PREFIXES = Map.ofEntries(Map.entry("f", 1e-15), Map.entry("p", 1e-12),
             Map.entry("n", 1e-9), Map.entry("u", 1e-6), Map.entry("\u00b5", 1e-6), Map.entry("\u03bc", 1e-6),
