@@ -25,9 +25,11 @@ public final class CaptureSign {
         return session.captures().answers().judgement(first, by.thresholds()).flatMap(j -> of(first, j));
     }
 
-    /** The sign of a judgement; empty where nobody said what it is to be judged by. */
+    /** The sign of a judgement; empty where nobody said what it is to be judged by. What moves unseen by the next stage is bad. */
     public static Optional<Outcome> of(LoadedTrace trace, Judgement judgement) {
-        if (judgement.verdict().fault()) {
+        boolean lost = Boolean.FALSE.equals(judgement.toggles()) && trace.measures() != null
+                && trace.measures().levels() != null && trace.measures().levels().two();
+        if (judgement.verdict().fault() || lost) {
             return Optional.of(Outcome.BAD);
         }
         return switch (judgement.verdict()) {

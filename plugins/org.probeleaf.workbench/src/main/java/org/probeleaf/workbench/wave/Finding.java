@@ -26,6 +26,8 @@ import org.probeleaf.workbench.session.LoadedTrace;
 record Finding(Outcome sign, String title, List<String> lines) {
 
     private static final double WORTH_A_WORD = 0.02;
+    /** Nobody wants to know closer than this, in per cent. */
+    private static final double LEAST = 0.01;
 
     Finding {
         lines = List.copyOf(lines);
@@ -61,7 +63,7 @@ record Finding(Outcome sign, String title, List<String> lines) {
         }
         if (Math.abs(c.gain() - 1) > WORTH_A_WORD) {
             lines.add("Scaled by " + Si.text(c.gain(), 3, "") + " and moved by " + Si.text(c.offset(), 3, unit)
-                    + ", the reference fits it to " + Si.text(c.scaledRms() * 100, 2, "%") + ".");
+                    + ", the reference fits it to " + Si.text(Math.max(LEAST, c.scaledRms() * 100), 2, "%") + ".");
         }
         return new Finding(c.same() ? Outcome.GOOD : Outcome.BAD, (c.same() ? "The same as " : "Differs from ") + name, lines);
     }

@@ -106,9 +106,9 @@ public final class WaveformView extends SessionView {
         layout.spacing = 6;
         row.setLayout(layout);
         levels = new LevelChooser(row, this::judgeBy);
-        levels.control().setLayoutData(new RowData(190, SWT.DEFAULT));
+        levels.control().setLayoutData(new RowData(165, SWT.DEFAULT));
         against = new ReferenceChooser(row, this::compareWith, this::compareWithFile);
-        against.control().setLayoutData(new RowData(240, SWT.DEFAULT));
+        against.control().setLayoutData(new RowData(205, SWT.DEFAULT));
         difference = check(row, "Difference", "The capture less the reference, in a strip of its own");
         Button snap = check(row, "Snap", "Cursors go to edges that are near");
         snap.addListener(SWT.Selection, e -> plot.snap(snap.getSelection()));
