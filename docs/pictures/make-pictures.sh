@@ -158,16 +158,33 @@ picture window-suspects
 kill "$window_process"
 while kill -0 "$window_process" 2>/dev/null; do sleep 0.1; done
 
-# A capture on the strobe: a made square wave with a slow edge.
-awk 'BEGIN { print "Time (s),CH1 (V)"; for (i = 0; i < 2000; i++) { p = (i % 200) / 200
-  v = p < 0.3 ? 0.2 : 3.5 * (1 - exp(-(p - 0.3) * 30)) + 0.2; printf "%.9g,%.4f\n", i * 1e-8, v } }' >"$temp/strobe.csv"
-"$root/probeleaf" capture "$job" IC1.21 "$temp/strobe.csv" --note 'while it reads' >/dev/null
+# press WORDS: a button, a list or a field by its words.
+press() {
+  # shellcheck disable=SC2046  # two numbers
+  xdotool mousemove $(python3 -c 'import json, sys
+print(*json.load(open(sys.argv[1]))["places"][sys.argv[2]])' "$report" "$1")
+  sleep 0.3
+  xdotool click 1
+}
+
+# Two captures of the strobe of the inputs: judged with cursors on it, then laid on the good one.
+"$root/probeleaf" capture "$job" IC5.8 "$root/examples/tern-tl8/inp-strobe-good.csv" --note 'good board' >/dev/null
+"$root/probeleaf" capture "$job" IC5.8 "$root/examples/tern-tl8/inp-strobe.csv" --note 'while it reads' >/dev/null
 start_window work2 "$job"
 wait_for '"recognised":true,"recognising":false'
 settle
 xdotool mousemove --window "$window" 215 35 click 1
+wait_for '"plot":'
 settle
-# shellcheck disable=SC2046  # three numbers each
-click_on $(pin_of IC1.21)
+press plot
+xdotool key ctrl+Left key b key ctrl+Right key ctrl+Right
+wait_for '1/\|Hz'
 settle
 picture window-waveform
+press 'compare with nothing'
+sleep 1
+xdotool key Down Return
+wait_for 'Differs from'
+press Difference
+settle
+picture window-compared
