@@ -14,10 +14,15 @@ import org.probeleaf.job.change.AddCapture;
 import org.probeleaf.job.change.Change;
 import org.probeleaf.job.mark.Anchor;
 import org.probeleaf.job.mark.CaptureMark;
+import org.probeleaf.photo.reading.PhotoOptions;
+import org.probeleaf.photo.reading.PhotoReader;
+import org.probeleaf.photo.reading.PhotoWords;
 import org.probeleaf.schematic.checksum.Sha256;
 import org.probeleaf.schematic.place.Place;
+import org.probeleaf.waveform.format.CaptureException;
 
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -29,11 +34,15 @@ public final class CaptureCommand extends ChangeVerb {
     /** A capture larger than this is no help in a job file that is to be sent. */
     private static final long LARGEST = 512L << 20;
 
-    @Parameters(index = "2", paramLabel = "CAPTURE", description = "The file: delimited text, VCD or WAV.")
+    @Parameters(index = "2", paramLabel = "CAPTURE", description = {
+        "The file: delimited text, VCD or WAV, or the photograph of an oscilloscope's screen."})
     private Path capture;
 
     @Option(names = "--note", paramLabel = "T", defaultValue = "", description = "A remark on the capture.")
     private String note;
+
+    @Mixin
+    private PhotoArguments photo = new PhotoArguments();
 
     private byte[] bytes;
 
@@ -53,7 +62,22 @@ public final class CaptureCommand extends ChangeVerb {
         }
         bytes = Files.readAllBytes(capture);
         return new AddCapture(CaptureMark.of(place, anchor, capture.getFileName().toString(), Sha256.of(bytes),
-                bytes.length, "", note, Instant.now()));
+                bytes.length, readAs(), note, Instant.now()));
+    }
+
+    /** A photograph that nothing can be made of is told before it is pinned. */
+    private String readAs() throws IOException {
+        if (!PhotoArguments.isPhoto(bytes)) {
+            photo.none(capture);
+            return "";
+        }
+        PhotoOptions options = photo.options(capture, bytes);
+        try {
+            PhotoReader.read(bytes, options).imported().notes().assumed().forEach(this::say);
+        } catch (CaptureException e) {
+            throw Problem.input(capture + ": " + e.getMessage(), e);
+        }
+        return PhotoWords.of(options);
     }
 
     @Override

@@ -3,6 +3,7 @@
 package org.probeleaf.cli.verb;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
@@ -13,6 +14,8 @@ import org.probeleaf.cli.io.ExitCode;
 import org.probeleaf.cli.io.JsonTarget;
 import org.probeleaf.cli.io.PartBooks;
 import org.probeleaf.cli.io.Problem;
+import org.probeleaf.photo.reading.PhotoOptions;
+import org.probeleaf.photo.reading.PhotoReader;
 import org.probeleaf.schematic.partbook.LevelBook;
 import org.probeleaf.schematic.partbook.LogicLevels;
 import org.probeleaf.schematic.quantity.BenchValue;
@@ -27,13 +30,15 @@ import org.probeleaf.waveform.judge.Thresholds;
 import org.probeleaf.waveform.report.CaptureReport;
 
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code wave}: measures and judges a capture. */
 @Command(name = "wave", description = {
     "Measure a captured waveform by IEEE Std 181, and say whether the signal lives, whether the next stage can read it,"
-            + " and why. A capture is delimited text, VCD or WAV; what was assumed in reading it is said.", "",
+            + " and why. A capture is delimited text, VCD or WAV, or the photograph of an oscilloscope's screen; what was assumed"
+            + " in reading it is said.", "",
     "Composite video is known by its sync: rates, levels and porches are measured, and whether a display would lock."})
 public final class WaveCommand extends Verb {
 
@@ -73,6 +78,9 @@ public final class WaveCommand extends Verb {
     @Option(names = "--time-column", paramLabel = "N", description = "Which column is the time, from 1; 0 for none.")
     private Integer timeColumn;
 
+    @Mixin
+    private PhotoArguments photo = new PhotoArguments();
+
     @Option(names = "--json", paramLabel = "FILE", description = "Write the answer as JSON (- for standard output).")
     private String json;
 
@@ -100,17 +108,31 @@ public final class WaveCommand extends Verb {
         return ExitCode.DONE;
     }
 
-    private static Imported read(Path file, ImportOptions options) throws IOException {
+    private Imported read(Path file, ImportOptions options) throws IOException {
         if (!Files.isRegularFile(file)) {
             throw Problem.input(file + (Files.isDirectory(file) ? ": is a folder; name a file in it"
                     : ": there is no such file; check the name"), null);
         }
         try {
-            return CaptureReader.read(file, options);
+            if (!PhotoArguments.isPhoto(head(file))) {
+                if (file == capture) {
+                    photo.none(file);
+                }
+                return CaptureReader.read(file, options);
+            }
+            byte[] bytes = Files.readAllBytes(file);
+            PhotoOptions said = photo.options(file, bytes);
+            return PhotoReader.read(bytes, file == capture ? said : said.withCorners(null)).imported();
         } catch (CaptureException e) {
             throw Problem.input(file + ": " + e.getMessage(), e);
         } catch (OutOfMemoryError e) {
             throw Problem.input(file + ": is too large for the memory there is; cut out the part that matters", e);
+        }
+    }
+
+    private static byte[] head(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            return in.readNBytes(16);
         }
     }
 

@@ -2,20 +2,18 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.handover.wave;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 
 import org.probeleaf.job.mark.CaptureMark;
-import org.probeleaf.waveform.format.CaptureReader;
-import org.probeleaf.waveform.format.ImportWords;
+import org.probeleaf.photo.reading.CaptureFile;
 import org.probeleaf.waveform.format.Imported;
 
-/** Reads the file of a capture. Files of numbers are read by {@link #FILES}; who can read more gives a source of their own. */
+/** Reads the file of a capture. */
 @FunctionalInterface
 public interface WaveSource {
 
-    /** Text, VCD, WAV and instrument blocks, as the mark says that they are to be read. */
-    WaveSource FILES = (mark, bytes) -> CaptureReader.read(new ByteArrayInputStream(bytes), ImportWords.parse(mark.readAs()));
+    /** Text, VCD, WAV, instrument blocks and photographs of screens, as the mark says that they are to be read. */
+    WaveSource FILES = (mark, bytes) -> CaptureFile.read(bytes, mark.readAs());
 
     /**
      * Reads a capture.

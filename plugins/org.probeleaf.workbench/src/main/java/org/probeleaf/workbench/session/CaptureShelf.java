@@ -20,11 +20,11 @@ import org.probeleaf.job.Job;
 import org.probeleaf.job.JobException;
 import org.probeleaf.job.mark.Anchor;
 import org.probeleaf.job.mark.CaptureMark;
+import org.probeleaf.photo.reading.CaptureFile;
 import org.probeleaf.schematic.checksum.Sha256;
 import org.probeleaf.waveform.format.CaptureException;
 import org.probeleaf.waveform.format.CaptureReader;
 import org.probeleaf.waveform.format.ImportOptions;
-import org.probeleaf.waveform.format.ImportWords;
 import org.probeleaf.waveform.format.Imported;
 
 /**
@@ -115,8 +115,7 @@ public final class CaptureShelf {
 
     private static LoadedCapture read(CaptureMark mark, byte[] bytes) {
         try {
-            return LoadedCapture.of(mark, CaptureReader.read(new ByteArrayInputStream(bytes),
-                    ImportWords.parse(mark.readAs())));
+            return LoadedCapture.of(mark, CaptureFile.read(bytes, mark.readAs()));
         } catch (IOException | IllegalArgumentException e) {
             return LoadedCapture.unreadable(mark, e.getMessage());
         }
