@@ -37,6 +37,11 @@ abstract class ChangeVerb extends Verb {
      */
     abstract Change change(Place place, Anchor anchor) throws IOException;
 
+    /** The same for a change that depends on what the job holds. */
+    Change change(Job job, Place place, Anchor anchor) throws IOException {
+        return change(place, anchor);
+    }
+
     /** Puts it into the job. */
     void keep(Job job, Change change) throws IOException {
         job.apply(change);
@@ -51,7 +56,7 @@ abstract class ChangeVerb extends Verb {
         Change change;
         try (Job job = Job.open(file)) {
             try {
-                change = change(place, JobFiles.anchor(job, place, file, console()));
+                change = change(job, place, JobFiles.anchor(job, place, file, console()));
                 keep(job, change);
             } catch (IllegalArgumentException e) {
                 throw Problem.usage(e.getMessage());

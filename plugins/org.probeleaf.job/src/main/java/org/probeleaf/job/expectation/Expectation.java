@@ -34,7 +34,7 @@ public sealed interface Expectation permits Tolerance, Range, FamilyLevels {
 
     /**
      * Reads an expectation: {@code VALUE\u00b1TOL} (also {@code +-} or {@code +/-}; TOL a value or a percentage),
-     * {@code LO..HI}, the name of a logic family ({@code 74LS}, {@code 74HC@4.5V}), or a bare state ({@code H},
+     * {@code LO..HI}, the value of a board that works ({@code good 4.1V}), the name of a logic family ({@code 74LS}, {@code 74HC@4.5V}), or a bare state ({@code H},
      * {@code open}).
      *
      * @throws IllegalArgumentException with one sentence for a person where the text is none of these

@@ -13,6 +13,7 @@ import org.probeleaf.schematic.quantity.QuantityKind;
 /** Reads expectations: tries a logic family, a range, a tolerance and a state, in this order. */
 final class ExpectationParser {
 
+    private static final Pattern KNOWN_GOOD = Pattern.compile("(?i)(?:known[ -])?good:?\\s+(.+)");
     private static final Pattern RANGE = Pattern.compile("(.+?)\\s*(?:\\.\\.\\.?|\u2026)\\s*(.+)");
     private static final Pattern TOLERANCE = Pattern.compile("(.+?)\\s*\u00b1\\s*(.+)");
     private static final Pattern PERCENT = Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s*%");
@@ -23,6 +24,10 @@ final class ExpectationParser {
 
     static Expectation parse(String text) {
         String t = text.strip().replaceFirst("\\s*\\+/?-\\s*", "\u00b1");
+        Matcher good = KNOWN_GOOD.matcher(t);
+        if (good.matches()) {
+            return knownGood(good.group(1));
+        }
         Optional<LogicFamily> family = LogicFamily.named(t);
         if (family.isPresent()) {
             return new FamilyLevels(family.get());
@@ -44,6 +49,17 @@ final class ExpectationParser {
             throw refusal(text, e);
         }
         throw refusal(text, null);
+    }
+
+    /** The value of a board that works; ten per cent to either side are taken where nothing is said (common practice). */
+    private static Expectation knownGood(String value) {
+        boolean bare = !value.contains("\u00b1");
+        Expectation said = bare && !state(value) ? parse(value + "\u00b110%") : parse(value);
+        return said instanceof Tolerance t ? new Tolerance(t.nominal(), t.margin(), "known good " + t.text()) : said;
+    }
+
+    private static boolean state(String text) {
+        return BenchValue.parse(text).quantity().kind().isState();
     }
 
     private static IllegalArgumentException refusal(String text, Exception cause) {

@@ -2,10 +2,13 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.job.history;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.Instant;
 
 import org.probeleaf.job.mark.CaptureMark;
 import org.probeleaf.job.mark.ReadingMark;
+import org.probeleaf.schematic.quantity.Quantity;
 
 /** Something that happened at a place, or to the board meanwhile. */
 public sealed interface HistoryStep {
@@ -24,9 +27,26 @@ public sealed interface HistoryStep {
      */
     record Read(ReadingMark reading, double change, String board) implements HistoryStep {
 
+        private static final int DIGITS = 6;
+
         @Override
         public Instant when() {
             return reading.when();
+        }
+
+        /** The change in words ({@code 1.1 V less}, {@code as before}); empty where there is none to tell. */
+        public String changeText() {
+            if (Double.isNaN(change)) {
+                return "";
+            }
+            double size = Math.abs(change);
+            boolean nothing = size <= 1e-9 * Math.abs(reading.value().value());
+            return nothing ? "as before" : Quantity.of(reading.value().kind(), rounded(size)).text() + (change > 0 ? " more" : " less");
+        }
+
+        /** To the digits that a difference of two decimal fractions has. */
+        private static double rounded(double value) {
+            return new BigDecimal(value).round(new MathContext(DIGITS)).doubleValue();
         }
     }
 

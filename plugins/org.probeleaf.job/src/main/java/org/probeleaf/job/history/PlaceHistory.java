@@ -17,6 +17,7 @@ import org.probeleaf.job.history.HistoryStep.Read;
 import org.probeleaf.job.mark.Board;
 import org.probeleaf.job.mark.KeptBoardChange;
 import org.probeleaf.job.mark.Mark;
+import org.probeleaf.job.mark.ReadingMark;
 import org.probeleaf.schematic.netlist.Net;
 import org.probeleaf.schematic.partbook.PartBook;
 import org.probeleaf.schematic.place.Place;
@@ -56,6 +57,11 @@ public record PlaceHistory(List<HistoryStep> steps) {
         all.addAll(marks);
         all.sort(Comparator.comparing(HistoryStep::when));
         return new PlaceHistory(compared(all));
+    }
+
+    /** The last reading; empty where there is none. */
+    public Optional<ReadingMark> lastReading() {
+        return steps.stream().filter(Read.class::isInstance).map(s -> ((Read) s).reading()).reduce((a, b) -> b);
     }
 
     private static boolean here(Mark mark, Place place, Optional<Net> net, SignalGraph graph) {
