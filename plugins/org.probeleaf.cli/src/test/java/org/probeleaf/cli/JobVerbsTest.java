@@ -84,6 +84,28 @@ class JobVerbsTest {
     }
 
     @Test
+    void capture_saidHowToRead_isKeptSoAndTellsWhatWasAssumed() throws IOException {
+        Path file = Files.writeString(folder.resolve("gate.txt"), "0,5;1\n0,7;3\n0,9;5\n1,1;7\n");
+        String out = Shell.run("capture", job, "IC5.8", file, "--interval", "2us", "--time-column", "0", "--scale", "0.01",
+                "--name", "gate", "--name", "RD 1").done().out();
+        assertTrue(out.contains("Pinned gate.txt to IC5.8 on sheet 1.") && out.contains("gate, RD 1"), out);
+        assertTrue(out.contains("Columns separated by semicolons, decimal comma"), out);
+        try (Job open = Job.openToRead(job)) {
+            assertEquals("time=0 interval=2.0E-6 scale=0.01 name=gate name=RD%201", open.state().captures().get(0).readAs());
+        }
+    }
+
+    @Test
+    void capture_thatCannotBeRead_isOneLineAndNotPinned() throws IOException {
+        Path bad = Files.writeString(folder.resolve("bad.csv"), "t,A\n0,1\n1,2\n2,3\n3,4x7\n4,5\n");
+        Shell.run("capture", job, "IC5.8", bad).failed(3, "bad.csv: row 5: column 2: \"4x7\" stands where a number");
+        Shell.run("capture", job, "IC5.8", Files.write(folder.resolve("b.wav"), new byte[] {'R', 'I', 'F', 'F', 0}))
+                .failed(3, "b.wav: the file ends inside its head");
+        Shell.run("capture", job, "IC5.8", bad, "--first-row", "0").failed(2, "--first-row: rows are counted from 1");
+        assertEquals(List.of(), Shell.run("job", "show", job, "--json", "-").done().json().get("captures"));
+    }
+
+    @Test
     void capture_isKeptByteForByteAndShown() throws IOException {
         Path file = Files.writeString(folder.resolve("strobe.csv"), "t,v\n0,0.2\n1e-6,3.4\n");
         assertTrue(Shell.run("capture", job, "IC5.8", file, "--note", "while it reads").done().out()

@@ -20,6 +20,9 @@ import org.probeleaf.photo.reading.PhotoWords;
 import org.probeleaf.schematic.checksum.Sha256;
 import org.probeleaf.schematic.place.Place;
 import org.probeleaf.waveform.format.CaptureException;
+import org.probeleaf.waveform.format.ImportOptions;
+import org.probeleaf.waveform.format.ImportWords;
+import org.probeleaf.waveform.format.Imported;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,8 +30,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code capture}: pins a waveform. */
-@Command(name = "capture", description = "Pin a captured waveform to a place on a job's sheets. The job keeps its file"
-        + " unchanged.")
+@Command(name = "capture", description = {"Pin a captured waveform to a place on a job's sheets. The job keeps its file"
+        + " unchanged, and how it is to be read. What was assumed in reading it is said.", "",
+    "A file that cannot be read is not pinned."})
 public final class CaptureCommand extends ChangeVerb {
 
     /** A capture larger than this is no help in a job file that is to be sent. */
@@ -44,7 +48,11 @@ public final class CaptureCommand extends ChangeVerb {
     @Mixin
     private PhotoArguments photo = new PhotoArguments();
 
+    @Mixin
+    private ReadAsOptions readAs = new ReadAsOptions();
+
     private byte[] bytes;
+    private Imported read;
 
     public CaptureCommand(Console console) {
         super(console);
@@ -52,32 +60,31 @@ public final class CaptureCommand extends ChangeVerb {
 
     @Override
     Change change(Place place, Anchor anchor) throws IOException {
-        if (!Files.isRegularFile(capture)) {
-            throw Problem.input(capture + (Files.isDirectory(capture) ? ": is a folder; name a file in it"
-                    : ": there is no such file; check the name"), null);
-        }
+        ReadAsOptions.checkFile(capture);
         if (Files.size(capture) > LARGEST) {
             throw Problem.input(capture + ": is larger than " + (LARGEST >> 20)
                     + " MB; cut out the part that matters and pin that", null);
         }
         bytes = Files.readAllBytes(capture);
         return new AddCapture(CaptureMark.of(place, anchor, capture.getFileName().toString(), Sha256.of(bytes),
-                bytes.length, readAs(), note, Instant.now()));
+                bytes.length, readWith(), note, Instant.now()));
     }
 
-    /** A photograph that nothing can be made of is told before it is pinned. */
-    private String readAs() throws IOException {
+    /** Reads it, and says how as a job keeps it; what nothing can be made of is told before it is pinned. */
+    private String readWith() throws IOException {
+        ImportOptions options = readAs.options();
         if (!PhotoArguments.isPhoto(bytes)) {
             photo.none(capture);
-            return "";
+            read = ReadAsOptions.read(capture, options);
+            return ImportWords.of(options);
         }
-        PhotoOptions options = photo.options(capture, bytes);
+        PhotoOptions said = photo.options(capture, bytes);
         try {
-            PhotoReader.read(bytes, options).imported().notes().assumed().forEach(this::say);
+            read = PhotoReader.read(bytes, said).imported();
         } catch (CaptureException e) {
             throw Problem.input(capture + ": " + e.getMessage(), e);
         }
-        return PhotoWords.of(options);
+        return PhotoWords.of(said);
     }
 
     @Override
@@ -89,5 +96,7 @@ public final class CaptureCommand extends ChangeVerb {
     void done(Change change) {
         CaptureMark mark = ((AddCapture) change).capture();
         say("Pinned " + mark.fileName() + " to " + mark.place().text() + " on sheet " + mark.page() + ".");
+        say("Read as " + read.notes().format() + ", " + String.join(", ", read.capture().names()) + ":");
+        read.notes().assumed().forEach(note -> say("  " + note));
     }
 }

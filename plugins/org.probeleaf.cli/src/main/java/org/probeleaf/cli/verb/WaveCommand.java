@@ -22,7 +22,6 @@ import org.probeleaf.schematic.quantity.BenchValue;
 import org.probeleaf.schematic.quantity.Quantity;
 import org.probeleaf.schematic.quantity.QuantityKind;
 import org.probeleaf.waveform.format.CaptureException;
-import org.probeleaf.waveform.format.CaptureReader;
 import org.probeleaf.waveform.format.ImportOptions;
 import org.probeleaf.waveform.format.Imported;
 import org.probeleaf.waveform.judge.ThresholdWords;
@@ -61,22 +60,8 @@ public final class WaveCommand extends Verb {
     @Option(names = "--against", paramLabel = "CAPTURE", description = "Compare with a capture of the same net that is good.")
     private Path against;
 
-    @Option(names = "--interval", paramLabel = "T", description = "Distance of samples, as 2us, where the file does not tell.")
-    private String interval;
-
-    @Option(names = "--scale", paramLabel = "V", description = {
-        "What one unit of the file is in volts; of a sound file, its full scale."})
-    private String scale;
-
-    @Option(names = "--delimiter", paramLabel = "C", description = {
-        "Between the columns of a text: a character, tab or space."})
-    private String delimiter;
-
-    @Option(names = "--decimal", paramLabel = "C", description = "The decimal sign of a text, . or ,")
-    private String decimal;
-
-    @Option(names = "--time-column", paramLabel = "N", description = "Which column is the time, from 1; 0 for none.")
-    private Integer timeColumn;
+    @Mixin
+    private ReadAsOptions readAs = new ReadAsOptions();
 
     @Mixin
     private PhotoArguments photo = new PhotoArguments();
@@ -91,7 +76,7 @@ public final class WaveCommand extends Verb {
     @Override
     ExitCode run() throws IOException {
         Thresholds thresholds = thresholds();
-        ImportOptions options = options();
+        ImportOptions options = readAs.options();
         Imported imported = read(capture, options);
         Imported reference = against == null ? null : read(against, options);
         CaptureReport report;
@@ -109,24 +94,19 @@ public final class WaveCommand extends Verb {
     }
 
     private Imported read(Path file, ImportOptions options) throws IOException {
-        if (!Files.isRegularFile(file)) {
-            throw Problem.input(file + (Files.isDirectory(file) ? ": is a folder; name a file in it"
-                    : ": there is no such file; check the name"), null);
+        ReadAsOptions.checkFile(file);
+        if (!PhotoArguments.isPhoto(head(file))) {
+            if (file == capture) {
+                photo.none(file);
+            }
+            return ReadAsOptions.read(file, options);
         }
         try {
-            if (!PhotoArguments.isPhoto(head(file))) {
-                if (file == capture) {
-                    photo.none(file);
-                }
-                return CaptureReader.read(file, options);
-            }
             byte[] bytes = Files.readAllBytes(file);
             PhotoOptions said = photo.options(file, bytes);
             return PhotoReader.read(bytes, file == capture ? said : said.withCorners(null)).imported();
         } catch (CaptureException e) {
             throw Problem.input(file + ": " + e.getMessage(), e);
-        } catch (OutOfMemoryError e) {
-            throw Problem.input(file + ": is too large for the memory there is; cut out the part that matters", e);
         }
     }
 
@@ -158,34 +138,6 @@ public final class WaveCommand extends Verb {
         } catch (IllegalArgumentException e) {
             throw Problem.usage(e.getMessage());
         }
-    }
-
-    private ImportOptions options() {
-        ImportOptions options = ImportOptions.none();
-        if (interval != null) {
-            double seconds = value("--interval", interval, QuantityKind.TIME);
-            if (!(seconds > 0)) {
-                throw Problem.usage("--interval: the distance of samples is a time above zero, as 2us");
-            }
-            options = options.withInterval(seconds);
-        }
-        if (scale != null) {
-            options = options.withScale(value("--scale", scale, QuantityKind.VOLTAGE_DC));
-        }
-        if (delimiter != null) {
-            String d = delimiter.equals("tab") ? "\t" : delimiter.equals("space") ? " " : delimiter;
-            if (d.length() != 1) {
-                throw Problem.usage("--delimiter: one character, tab or space is expected");
-            }
-            options = options.withDelimiter(d.charAt(0));
-        }
-        if (decimal != null) {
-            if (!decimal.equals(".") && !decimal.equals(",")) {
-                throw Problem.usage("--decimal: . or , is expected");
-            }
-            options = options.withDecimal(decimal.charAt(0));
-        }
-        return timeColumn == null ? options : options.withTimeColumn(Math.max(0, timeColumn));
     }
 
     private static double value(String option, String text, QuantityKind kind) {
