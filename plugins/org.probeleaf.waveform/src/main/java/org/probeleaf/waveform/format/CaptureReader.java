@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 import org.probeleaf.waveform.capture.Capture;
@@ -24,6 +25,7 @@ import org.probeleaf.waveform.capture.TimeBase;
 public final class CaptureReader {
 
     private static final int LOOKED_AT = 4096;
+    private static final int PREVIEWED = 1 << 18;
 
     private static final Pattern VCD = Pattern.compile(
             "\\s*\\$(?:date|version|timescale|comment|scope|var|upscope|enddefinitions|dump\\w*)\\b");
@@ -57,6 +59,23 @@ public final class CaptureReader {
         } catch (EOFException e) {
             throw new CaptureException("the file ends inside its head; get it again from where it was made");
         }
+    }
+
+    /**
+     * The first rows of a text as they are understood; empty for what is no text with columns. The stream is not closed.
+     *
+     * @throws CaptureException where no rows of numbers are found, or the options do not fit it
+     */
+    public static Optional<TextPreview> preview(InputStream stream, ImportOptions options) throws IOException {
+        byte[] head = stream.readNBytes(PREVIEWED);
+        String start = new String(head, 0, Math.min(head.length, LOOKED_AT), StandardCharsets.ISO_8859_1);
+        Charset wide = wide(start);
+        if (start.startsWith("RIFF") || VCD.matcher(start).lookingAt() || InstrumentBlock.begins(head) && !remark(start)
+                || wide == null && start.indexOf('\0') >= 0 || start.isEmpty()) {
+            return Optional.empty();
+        }
+        byte[] text = wide == null ? head : new String(head, wide).getBytes(StandardCharsets.UTF_8);
+        return Optional.of(TextReader.preview(new ByteArrayInputStream(text), options));
     }
 
     /** Text of two bytes a letter, with its mark or known by every other byte being zero; null for any other. */

@@ -21,6 +21,8 @@ final class ColumnFinder {
     private final ImportOptions options;
     private final Preamble preamble;
     private final List<String> notes;
+    private int namesAt = -1;
+    private int unitsAt = -1;
 
     ColumnFinder(List<String> lines, Layout layout, ImportOptions options, Preamble preamble, List<String> notes) {
         this.lines = lines;
@@ -30,7 +32,11 @@ final class ColumnFinder {
         this.notes = notes;
     }
 
-    List<Column> find() {
+    List<Column> find() throws CaptureException {
+        if (options.timeColumn() > layout.columns()) {
+            throw CaptureException.row(layout.firstRow() + 1, "there are " + layout.columns() + " columns, where column "
+                    + options.timeColumn() + " was to be the time");
+        }
         Row units = null;
         Row names = null;
         for (int i = layout.firstRow() - 1; i >= 0 && names == null; i--) {
@@ -49,7 +55,19 @@ final class ColumnFinder {
                 names = row.get();
             }
         }
+        namesAt = names == null ? -1 : names.at;
+        unitsAt = units == null ? -1 : units.at;
         return columns(names, units);
+    }
+
+    /** The row of names, counted from 0; -1 where there is none. */
+    int namesAt() {
+        return namesAt;
+    }
+
+    /** The row of units, counted from 0; -1 where there is none. */
+    int unitsAt() {
+        return unitsAt;
     }
 
     /**

@@ -32,6 +32,10 @@ final class LayoutFinder {
 
     /** @throws CaptureException where no row holds numbers */
     Layout find() throws CaptureException {
+        if (options.firstRow() > lines.size()) {
+            throw CaptureException.row(lines.size(), "data were to begin in row " + options.firstRow() + ", which is not among the"
+                    + " first " + lines.size() + " rows");
+        }
         Try best = null;
         boolean quoted = lines.stream().anyMatch(l -> l.indexOf('"') >= 0);
         for (char delimiter : options.delimiter() != null ? new char[] {options.delimiter()} : DELIMITERS) {

@@ -38,12 +38,10 @@ final class TextReader {
             notes.add("All values stand in one row.");
             OneRow.turn(head, head.length, across);
         }
-        int skip = head.length >= 3 && (head[0] & 0xff) == 0xef && (head[1] & 0xff) == 0xbb ? 3 : 0;
+        int skip = marked(head);
         List<String> lines = lines(head, skip);
         Layout layout = new LayoutFinder(lines, options).find();
-        int legend = layout.data()[0] ? layout.firstRow() : Math.min(lines.size(), layout.firstRow() + 40);
-        Preamble preamble = Preamble.of(lines.subList(0, Math.min(legend, lines.size())), layout.delimiter(),
-                layout.decimal());
+        Preamble preamble = preamble(lines, layout);
         notes.add(capital(layout.delimiterWord()) + ", decimal " + (layout.decimal() == ',' ? "comma" : "point")
                 + ", data from row " + (layout.firstRow() + 1) + ".");
         List<Column> columns = new ColumnFinder(lines, layout, options, preamble, notes).find();
@@ -52,6 +50,27 @@ final class TextReader {
         TextChannels channels = new TextChannels(body, columns, options, preamble, notes);
         Capture capture = channels.build();
         return new Imported(capture, new ImportNotes("delimited text", notes));
+    }
+
+    /** What the lines above the data say, or those beside its first rows. */
+    static Preamble preamble(List<String> lines, Layout layout) {
+        int legend = layout.data()[0] ? layout.firstRow() : Math.min(lines.size(), layout.firstRow() + 40);
+        return Preamble.of(lines.subList(0, Math.min(legend, lines.size())), layout.delimiter(), layout.decimal());
+    }
+
+    /** The first rows as they are understood. */
+    static TextPreview preview(InputStream in, ImportOptions options) throws IOException {
+        byte[] head = in.readNBytes(SAMPLE);
+        byte across = OneRow.delimiter(head, head.length < SAMPLE);
+        if (across != 0) {
+            OneRow.turn(head, head.length, across);
+        }
+        return TextPreview.of(lines(head, marked(head)), options);
+    }
+
+    /** How many bytes the mark of UTF-8 takes at the start. */
+    private static int marked(byte[] head) {
+        return head.length >= 3 && (head[0] & 0xff) == 0xef && (head[1] & 0xff) == 0xbb ? 3 : 0;
     }
 
     /** The last row above the data that is not empty. */
