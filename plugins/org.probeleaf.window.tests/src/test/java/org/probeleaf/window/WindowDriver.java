@@ -137,7 +137,10 @@ final class WindowDriver implements AutoCloseable {
     void type(String text) {
         for (char c : text.toCharArray()) {
             int code = KeyEvent.getExtendedKeyCodeForChar(Character.toUpperCase(c));
-            if (Character.isUpperCase(c)) {
+            if (c == '@') {
+                // There is no key of its own for it on the layout that virtual displays have.
+                key(KeyEvent.VK_2, KeyEvent.VK_SHIFT);
+            } else if (Character.isUpperCase(c)) {
                 key(code, KeyEvent.VK_SHIFT);
             } else {
                 key(code);

@@ -6,7 +6,7 @@ import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 
-/** The stage of measuring: the sheet and the log of what was measured. */
+/** The stage of measuring: the sheet, what was read there over time, and waveforms. */
 public final class MeasurePerspective implements IPerspectiveFactory {
 
     @Override
@@ -15,9 +15,9 @@ public final class MeasurePerspective implements IPerspectiveFactory {
         IFolderLayout under = layout.createFolder("under", IPageLayout.BOTTOM, 0.53f, editor);
         under.addView(Views.WAVES);
         IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.70f, editor);
+        right.addView(Views.READINGS);
+        right.addView(Views.ROUND);
         right.addView(Views.LOG);
-        IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.6f, "right");
-        below.addView(Views.ROUND);
-        below.addView(Views.WHERE);
+        right.addView(Views.WHERE);
     }
 }

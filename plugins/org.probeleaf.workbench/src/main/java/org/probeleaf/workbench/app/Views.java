@@ -23,6 +23,8 @@ final class Views {
 
     static final String WAVES = "org.probeleaf.workbench.view.waves";
 
+    static final String READINGS = "org.probeleaf.workbench.view.readings";
+
     private Views() {
     }
 }

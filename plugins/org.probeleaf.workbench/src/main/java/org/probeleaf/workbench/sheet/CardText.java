@@ -50,8 +50,9 @@ record CardText(String head, List<String> body, RGB colour, Outcome outcome) {
         List<String> body = new ArrayList<>();
         String where = r.place() instanceof Place.OnPage ? "" : shown(r.place());
         String line = r.remark().isEmpty() ? where : where.isEmpty() ? r.remark() : where + "  " + r.remark();
-        if (!line.isEmpty()) {
-            body.addAll(wrapped(line));
+        String all = r.circumstances().isEmpty() ? line : (line + " " + r.circumstances().text()).strip();
+        if (!all.isEmpty()) {
+            body.addAll(wrapped(all));
         }
         Outcome outcome = r.verdict() == null ? null : r.verdict().outcome();
         return new CardText(r.shown(), body, colour(outcome), outcome);

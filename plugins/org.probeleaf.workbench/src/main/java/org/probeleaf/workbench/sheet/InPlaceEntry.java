@@ -13,10 +13,12 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.probeleaf.job.change.Change;
+import org.probeleaf.job.expectation.RailName;
 import org.probeleaf.workbench.look.Look;
 import org.probeleaf.workbench.look.Palette;
 import org.probeleaf.workbench.session.Selection;
@@ -61,6 +63,7 @@ final class InPlaceEntry {
         icon.setImage(look.icon(kind.icon()));
         text = field(kind.hint(), kind == EntryKind.NOTE ? 280 : 190);
         expected = kind == EntryKind.READING ? field("should be (5V\u00b15%)", 130) : null;
+        rail();
         Composite line = new Composite(box, SWT.NONE);
         line.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, layout.numColumns, 1));
         GridLayout lineLayout = new GridLayout(2, false);
@@ -84,6 +87,17 @@ final class InPlaceEntry {
         understand();
         place(parent, spot);
         text.setFocus();
+    }
+
+    /** Offers what the name of a supply net says that it should be; it can be typed over or taken away. */
+    private void rail() {
+        Selection here = at.get();
+        if (expected != null && here.net() != null && here.net().name() != null) {
+            RailName.expectation(here.net().name()).ifPresent(rail -> {
+                expected.setText(rail.text());
+                expected.setToolTipText("From the name of the net, " + here.net().name() + ". Type over it, or take it away.");
+            });
+        }
     }
 
     private Text field(String message, int width) {
@@ -146,6 +160,14 @@ final class InPlaceEntry {
             close();
         } else if (text.getText().isBlank()) {
             close();
+        }
+    }
+
+    /** Takes the keys, unless a line of it has them. */
+    void focus() {
+        Control now = box.getDisplay().getFocusControl();
+        if (now != text && now != expected) {
+            text.setFocus();
         }
     }
 

@@ -98,7 +98,11 @@ public final class SheetEditor extends SavedEditor {
     @Override
     public void setFocus() {
         ActiveSession.of(getSite().getWorkbenchWindow()).activate(session);
-        canvas.setFocus();
+        if (entry != null && entry.isOpen()) {
+            entry.focus();
+        } else {
+            canvas.setFocus();
+        }
     }
 
     public SheetSession session() {

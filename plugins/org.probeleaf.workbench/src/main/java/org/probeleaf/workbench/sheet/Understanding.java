@@ -47,8 +47,10 @@ record Understanding(String words, Outcome outcome, Change change) {
         try {
             Expectation expectation = expected.isBlank() ? null : Expectation.parse(expected);
             ReadingMark mark = ReadingMark.of(at.place(), at.anchor(), text, "", expectation, now);
-            String words = mark.value().text() + "  " + mark.value().kind().title()
+            String words = mark.shown() + "  " + mark.value().kind().title()
                     + (mark.remark().isEmpty() ? "" : ", " + mark.remark())
+                    + (mark.circumstances().conditions().isEmpty() ? "" : ", conditions: " + mark.circumstances().conditions())
+                    + (mark.circumstances().instrument().isEmpty() ? "" : ", read with: " + mark.circumstances().instrument())
                     + (mark.verdict() == null ? "" : ": " + mark.verdict().reason());
             return new Understanding(words, mark.verdict() == null ? null : mark.verdict().outcome(),
                     new AddReading(mark));

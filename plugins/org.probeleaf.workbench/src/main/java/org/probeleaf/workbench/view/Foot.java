@@ -14,14 +14,15 @@ import org.probeleaf.workbench.look.Look;
 import org.probeleaf.workbench.look.Palette;
 
 /** The foot of a view with a list: the selected row in full, and buttons for what can be done to it. */
-final class Foot {
+public final class Foot {
 
     private final Composite foot;
     private final Label words;
     private final Composite buttons;
     private final Look look;
 
-    Foot(Composite parent) {
+    /** Makes it at the foot of a view. */
+    public Foot(Composite parent) {
         foot = new Composite(parent, SWT.NONE);
         look = new Look(foot);
         foot.setLayoutData(new GridData(SWT.FILL, SWT.END, true, false));
@@ -43,7 +44,7 @@ final class Foot {
     }
 
     /** Says something and takes all buttons away; nothing is shown of an empty text. */
-    void show(String text) {
+    public void show(String text) {
         if (foot.isDisposed()) {
             return;
         }
@@ -56,7 +57,8 @@ final class Foot {
         foot.getParent().layout(true, true);
     }
 
-    void button(String text, String icon, Runnable action) {
+    /** Adds something that can be done. */
+    public void button(String text, String icon, Runnable action) {
         if (!foot.isDisposed()) {
             Button button = new Button(buttons, SWT.PUSH);
             button.setText(text);

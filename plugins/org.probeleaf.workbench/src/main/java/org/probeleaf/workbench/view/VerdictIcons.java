@@ -5,12 +5,13 @@ package org.probeleaf.workbench.view;
 import org.probeleaf.job.expectation.Outcome;
 
 /** The icon that stands for a verdict. */
-final class VerdictIcons {
+public final class VerdictIcons {
 
     private VerdictIcons() {
     }
 
-    static String of(Outcome outcome) {
+    /** The icon of a verdict. */
+    public static String of(Outcome outcome) {
         return switch (outcome) {
             case GOOD -> "verdict-good";
             case BAD -> "verdict-bad";

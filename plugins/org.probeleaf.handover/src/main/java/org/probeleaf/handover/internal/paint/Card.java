@@ -97,7 +97,8 @@ public final class Card {
         String beside = place.isEmpty() || expected.isEmpty() ? place + expected : place + ", " + expected;
         face.wrap(beside, widest, 5.8 * unit, 2)
                 .forEach(l -> card.add(face, l, Letters.quiet(5.8 * unit), false));
-        face.wrap(reading.remark(), widest, 6.4 * unit, 4)
+        String said = (reading.remark() + " " + reading.circumstances().text()).strip();
+        face.wrap(said, widest, 6.4 * unit, 4)
                 .forEach(l -> card.add(face, l, Letters.plain(6.4 * unit), false));
         boolean saidByItself = reading.value().kind() == QuantityKind.CONDITION;
         if ((sign == Sign.BAD || sign == Sign.UNSURE) && !saidByItself) {

@@ -26,6 +26,12 @@ final class Sayings {
         if (!reading.remark().isEmpty()) {
             b.append("\n").append(reading.remark());
         }
+        if (!reading.circumstances().conditions().isEmpty()) {
+            b.append("\nconditions: ").append(reading.circumstances().conditions());
+        }
+        if (!reading.circumstances().instrument().isEmpty()) {
+            b.append("\nread with: ").append(reading.circumstances().instrument());
+        }
         if (reading.expectation() != null) {
             b.append("\nexpected: ").append(reading.expectation().text());
         }

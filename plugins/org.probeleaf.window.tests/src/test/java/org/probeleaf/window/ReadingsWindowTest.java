@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.window;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.awt.event.KeyEvent;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.probeleaf.job.Job;
+import org.probeleaf.job.JobException;
+import org.probeleaf.job.JobState;
+import org.probeleaf.job.expectation.Outcome;
+import org.probeleaf.job.mark.Circumstances;
+import org.probeleaf.job.mark.ReadingMark;
+import org.probeleaf.schematic.geometry.Point;
+
+/** Readings with conditions, put right, overruled, and told over time; see {@link WindowTest} for what is needed. */
+class ReadingsWindowTest {
+
+    private static final Path HOME = Path.of(System.getProperty("probeleaf.workbench", "none"));
+    private static final Path EXAMPLE = Path.of(System.getProperty("probeleaf.example", "none"));
+    /** The strobe /RD where it leaves IC1.21. */
+    private static final Point STROBE = new Point(450, 450);
+
+    @TempDir
+    Path folder;
+    private Path job;
+
+    @BeforeAll
+    static void needsDisplay() {
+        boolean required = "required".equals(System.getenv("PROBELEAF_WINDOW_TESTS"));
+        boolean there = System.getenv("DISPLAY") != null && Files.isExecutable(HOME.resolve("launch"));
+        assumeTrue(there || required, "there is no display, or the window is not assembled: ./probeleaf test has both");
+    }
+
+    @Test
+    void readings_ofAPlace_putRightOverruledAndToldOverTime() throws Exception {
+        Path sheet = Files.copy(EXAMPLE, folder.resolve("board.pdf"));
+        job = folder.resolve("board.probeleaf");
+        try (WindowDriver window = WindowDriver.start(HOME, folder, sheet)) {
+            window.await("the sheets to be read", r -> r.flag("recognised") && !r.flag("recognising"));
+            press(window, "Measure");
+            window.await("the readings in sight", r -> r.place("Readings").isPresent());
+            read(window, "2.2V flat @ cold [meter]", 1);
+            assertEquals(new Circumstances("cold", "meter"), reading(0).circumstances());
+            read(window, "3.1V", 2);
+            window.await("the difference", r -> r.shows("3.1 V | 900 mV more"));
+
+            select(window, "2.2 V flat @ cold [meter]");
+            press(window, "Put it right\u2026");
+            window.await("the caret in the value", r -> r.flag("typing"));
+            window.key(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
+            window.type("1.3V flat");
+            window.key(KeyEvent.VK_ENTER);
+            window.until("the reading to be put right", () -> reading(0).value().value() == 1.3);
+            assertEquals(new Circumstances("cold", "meter"), reading(0).circumstances());
+
+            window.await("the list to show it", r -> r.row("1.3 V flat @ cold [meter]").isPresent());
+            select(window, "1.3 V flat @ cold [meter]");
+            press(window, "Own verdict\u2026");
+            window.await("the caret in the reason", r -> r.flag("typing"));
+            window.type("no driver pulls it");
+            window.key(KeyEvent.VK_ENTER);
+            window.until("the word to count", () -> reading(0).overruled());
+            assertEquals(Outcome.BAD, reading(0).verdict().outcome());
+            assertTrue(reading(0).verdict().reason().endsWith("no driver pulls it"), reading(0).verdict().reason());
+            window.picture("readings");
+            assertEquals(0, window.closeWindow());
+        }
+    }
+
+    private void read(WindowDriver window, String typed, int count) {
+        Report report = window.await("the sheet", r -> r.onScreen(1, STROBE).isPresent());
+        window.click(report.onScreen(1, STROBE).orElseThrow());
+        window.await("the sheet to have the keys", r -> r.flag("focus") && !r.text("selected").isEmpty());
+        window.key(KeyEvent.VK_R);
+        window.await("the entry", r -> r.flag("typing"));
+        window.type(typed);
+        window.key(KeyEvent.VK_ENTER);
+        window.until("the reading in the job", () -> state().readings().size() == count);
+        window.await("the reading in the list", r -> r.shows(count == 1 ? "One reading." : count + " readings"));
+    }
+
+    private static void select(WindowDriver window, String words) {
+        Report report = window.await(words, r -> r.row(words).isPresent());
+        window.click(report.row(words).orElseThrow());
+    }
+
+    private static void press(WindowDriver window, String words) {
+        Report report = window.await(words + " to be in sight", r -> r.place(words).isPresent());
+        window.click(report.place(words).orElseThrow());
+    }
+
+    private ReadingMark reading(int index) {
+        return state().readings().get(index);
+    }
+
+    private JobState state() {
+        try (Job open = Job.openToRead(job)) {
+            return open.state();
+        } catch (JobException e) {
+            throw new AssertionError(e.getMessage(), e);
+        }
+    }
+}
