@@ -2,8 +2,10 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.workbench.app;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.Optional;
 
 import org.eclipse.swt.dnd.DropTargetAdapter;
@@ -15,7 +17,9 @@ import org.eclipse.ui.application.ActionBarAdvisor;
 import org.eclipse.ui.application.IActionBarConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
+import org.probeleaf.workbench.command.CapturePin;
 import org.probeleaf.workbench.command.UndoHandler;
+import org.probeleaf.workbench.sheet.SheetEditor;
 import org.probeleaf.workbench.start.EmptyWindow;
 import org.probeleaf.workbench.start.Opening;
 
@@ -61,8 +65,18 @@ final class ProbeleafWindowAdvisor extends WorkbenchWindowAdvisor {
         public void drop(DropTargetEvent event) {
             if (event.data instanceof String[] files) {
                 IWorkbenchPage page = getWindowConfigurer().getWindow().getActivePage();
-                Arrays.stream(files).map(Path::of).forEach(f -> Opening.open(page, f));
+                for (Path file : Arrays.stream(files).map(Path::of).toList()) {
+                    if (page.getActiveEditor() instanceof SheetEditor sheet && !sheetOrJob(file)) {
+                        CapturePin.drop(sheet, file, new Point(event.x, event.y));
+                    } else {
+                        Opening.open(page, file);
+                    }
+                }
             }
+        }
+
+        private boolean sheetOrJob(Path file) {
+            return Files.isDirectory(file) || file.toString().toLowerCase(Locale.ROOT).matches(".*\\.(?:pdf|probeleaf)");
         }
     }
 }

@@ -2,7 +2,6 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.workbench.session;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,8 +22,6 @@ import org.probeleaf.job.mark.CaptureMark;
 import org.probeleaf.photo.reading.CaptureFile;
 import org.probeleaf.schematic.checksum.Sha256;
 import org.probeleaf.waveform.format.CaptureException;
-import org.probeleaf.waveform.format.CaptureReader;
-import org.probeleaf.waveform.format.ImportOptions;
 import org.probeleaf.waveform.format.Imported;
 
 /**
@@ -128,22 +125,42 @@ public final class CaptureShelf {
         });
     }
 
-    /** Pins a file to the selected place; what cannot be read as a capture is told and not pinned. */
-    void pin(Path file, Selection at) {
+    /**
+     * Pins a file to a place. It is read once more with its bytes in hand, since it may have changed; what cannot be read is
+     * told and not pinned.
+     *
+     * @param readAs how it is to be read, as import options are written
+     */
+    void pin(Path file, Selection at, String readAs) {
         thread.execute(() -> {
             try {
                 byte[] bytes = bytes(file);
                 String name = file.getFileName().toString();
-                Imported read = CaptureReader.read(new ByteArrayInputStream(bytes), ImportOptions.none());
-                CaptureMark mark = CaptureMark.of(at.place(), at.anchor(), name, Sha256.of(bytes), bytes.length, "", "",
+                Imported read = CaptureFile.read(bytes, readAs);
+                CaptureMark mark = CaptureMark.of(at.place(), at.anchor(), name, Sha256.of(bytes), bytes.length, readAs, "",
                         Instant.now());
                 keep(LoadedCapture.of(mark, read));
                 jobs.onJob(job -> job.addCapture(mark, bytes));
-            } catch (CaptureException e) {
+            } catch (CaptureException | IllegalArgumentException e) {
                 trouble.accept(new Trouble(Trouble.Kind.NOTICE, file.getFileName() + ": " + e.getMessage()));
             } catch (IOException e) {
                 trouble.accept(new Trouble(Trouble.Kind.NOTICE, file.getFileName() + " cannot be read; check the name"));
+            } catch (OutOfMemoryError e) {
+                trouble.accept(new Trouble(Trouble.Kind.NOTICE, file.getFileName()
+                        + " is too large for the memory there is; cut out the part that matters and pin that"));
             }
+        });
+    }
+
+    /**
+     * Fetches the bytes of a capture's file from the job.
+     *
+     * @param then told on the display thread; with null where they are damaged
+     */
+    public void fetch(CaptureMark mark, Consumer<byte[]> then) {
+        jobs.onJob(job -> {
+            byte[] bytes = bytes(job, mark);
+            post.accept(() -> then.accept(bytes));
         });
     }
 

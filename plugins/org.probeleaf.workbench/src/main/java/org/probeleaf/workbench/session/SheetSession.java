@@ -314,9 +314,9 @@ public final class SheetSession {
         return captures;
     }
 
-    /** Pins a file as a capture to the selected place; it shows when it is safe on disk. */
-    public void pinCapture(Path capture) {
-        selection().ifPresent(at -> captures.pin(capture, at));
+    /** Pins a file as a capture to a place; it shows when it is safe on disk. */
+    public void pinCapture(Path capture, Selection at, String readAs) {
+        captures.pin(capture, at, readAs);
     }
 
     /** Selects a pin at a net of the route, by its number; the route stays. */

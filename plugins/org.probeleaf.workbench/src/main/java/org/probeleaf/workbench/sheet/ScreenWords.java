@@ -17,6 +17,7 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
@@ -30,8 +31,10 @@ final class ScreenWords {
     private final List<String> rows = new ArrayList<>();
     private final List<String> places = new ArrayList<>();
 
-    ScreenWords(Composite shell) {
+    /** @param shell with the dialogs over it */
+    ScreenWords(Shell shell) {
         visit(shell);
+        Arrays.stream(shell.getShells()).forEach(this::visit);
     }
 
     /** The rows of lists and trees and the words of labels, as a JSON array of text and middle, x and y. */

@@ -160,7 +160,7 @@ public final class SheetCanvas extends Canvas {
     }
 
     /** The page at a place on the screen. */
-    Optional<PageFrame> frameAt(double x, double y) {
+    public Optional<PageFrame> frameAt(double x, double y) {
         return frames().stream().filter(f -> f.outline().contains(x, y)).findFirst();
     }
 

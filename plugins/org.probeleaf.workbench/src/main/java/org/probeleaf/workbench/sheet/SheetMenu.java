@@ -9,6 +9,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
+import org.probeleaf.job.mark.CaptureMark;
 import org.probeleaf.schematic.netlist.Doubt;
 import org.probeleaf.schematic.netlist.Net;
 import org.probeleaf.schematic.netlist.Wire;
@@ -19,6 +20,7 @@ import org.probeleaf.workbench.look.Look;
 import org.probeleaf.workbench.session.Facts;
 import org.probeleaf.workbench.session.Selection;
 import org.probeleaf.workbench.session.SheetSession;
+import org.probeleaf.workbench.wave.importing.ReadOtherwiseDialog;
 
 /** The menu at a place of the sheet: what can be corrected there, and what can be done to the board. */
 final class SheetMenu {
@@ -57,12 +59,30 @@ final class SheetMenu {
         if (place == null || !correcting.possible() || correcting.active()) {
             return false;
         }
-        session.select(place);
+        Optional<CaptureMark> capture = captureAt(at);
+        if (capture.isEmpty()) {
+            session.select(place);
+        }
         for (MenuItem item : menu.getItems()) {
             item.dispose();
         }
+        capture.filter(c -> !session.readOnly()).ifPresent(c -> {
+            session.selectMark(c.id(), place);
+            MenuItem otherwise = new MenuItem(menu, SWT.PUSH);
+            otherwise.setText("Read otherwise\u2026");
+            otherwise.setImage(look.icon("wave"));
+            otherwise.addListener(SWT.Selection, e -> ReadOtherwiseDialog.ask(canvas.getShell(), session, c));
+            line(menu);
+        });
         fill(place, session.facts().orElseThrow());
         return true;
+    }
+
+    /** The capture whose card is at the pointer, or that is selected. */
+    private Optional<CaptureMark> captureAt(Point at) {
+        Optional<String> id = at == null ? session.selectedMark() : canvas.painter().cards().at(at.x, at.y).map(m -> m.id());
+        return id.flatMap(i -> session.facts().flatMap(f -> f.state().captures().stream().filter(c -> c.id().equals(i))
+                .findFirst()));
     }
 
     private void fill(Selection place, Facts facts) {

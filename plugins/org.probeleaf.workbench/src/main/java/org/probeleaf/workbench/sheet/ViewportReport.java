@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Text;
 import org.probeleaf.workbench.correction.Correcting;
 import org.probeleaf.workbench.session.SessionListener;
@@ -37,6 +38,11 @@ final class ViewportReport {
             canvas.addPaintListener(e -> write());
             correcting.addListener(this::later);
             canvas.getDisplay().addFilter(SWT.FocusIn, e -> later());
+            canvas.getDisplay().addFilter(SWT.Paint, e -> {
+                if (e.widget instanceof Control c && c.getShell() != canvas.getShell()) {
+                    later();
+                }
+            });
             canvas.getDisplay().addFilter(SWT.MouseUp, e -> later());
             canvas.getDisplay().addFilter(SWT.KeyUp, e -> later());
             canvas.getMenu().addListener(SWT.Show, e -> later());

@@ -23,6 +23,9 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
+import org.eclipse.swt.widgets.Table;
 import org.probeleaf.workbench.look.Look;
 import org.probeleaf.workbench.look.Palette;
 
@@ -125,6 +128,18 @@ public final class PlainTable<T> {
             stack.topControl = empty != null && rows.isEmpty() ? empty : frame;
             pages.layout();
         }
+    }
+
+    /** Adds something to do with the chosen row to the table's menu. */
+    public void offer(String words, Consumer<T> action) {
+        Table table = viewer.getTable();
+        if (table.getMenu() == null) {
+            table.setMenu(new Menu(table));
+            table.addListener(SWT.MenuDetect, e -> e.doit = table.getSelectionCount() > 0);
+        }
+        MenuItem item = new MenuItem(table.getMenu(), SWT.PUSH);
+        item.setText(words.replace("&", "&&"));
+        item.addListener(SWT.Selection, e -> first(viewer.getStructuredSelection(), action));
     }
 
     /** Marks a row as the chosen one, without telling of it; null marks none. */

@@ -34,6 +34,7 @@ import org.probeleaf.workbench.session.SheetSession;
 import org.probeleaf.workbench.view.Head;
 import org.probeleaf.workbench.view.PlainTable;
 import org.probeleaf.workbench.view.SessionView;
+import org.probeleaf.workbench.wave.importing.ReadOtherwiseDialog;
 
 /** The captures of the job as plots: moved, drawn apart, measured with two cursors, judged, and laid on a good one. */
 public final class WaveformView extends SessionView {
@@ -88,6 +89,8 @@ public final class WaveformView extends SessionView {
         list.hint("Select a pin or a net on the sheet and press C to pin a capture there: text of a scope or a logger, VCD,"
                 + " WAV.");
         list.onChoice(this::choose);
+        list.offer("Read otherwise\u2026", c -> session().filter(s -> !s.readOnly())
+                .ifPresent(s -> ReadOtherwiseDialog.ask(getSite().getShell(), s, c)));
         channels = new ChannelList(lower, this::draw);
         stacked = check(lower, "Stacked", "Each trace in a pane of its own");
     }
