@@ -76,6 +76,7 @@ final class TextChannels {
 
     private TimeBase base(int column, int size) {
         if (!Double.isNaN(options.interval())) {
+            notes.add("Samples are " + Si.text(options.interval(), "s") + " apart, as said.");
             return new TimeBase.Uniform(0, options.interval(), size);
         }
         TimeBase base = column < 0 ? null : body.clock(column).build();
