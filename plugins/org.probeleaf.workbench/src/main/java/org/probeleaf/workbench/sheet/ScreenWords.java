@@ -4,7 +4,9 @@ package org.probeleaf.workbench.sheet;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -30,6 +32,8 @@ final class ScreenWords {
 
     private final List<String> rows = new ArrayList<>();
     private final List<String> places = new ArrayList<>();
+    /** Of places with the same words the first counts. */
+    private final Set<String> named = new HashSet<>();
 
     /** @param shell with the dialogs over it */
     ScreenWords(Shell shell) {
@@ -98,8 +102,8 @@ final class ScreenWords {
     }
 
     private void place(String text, Control parent, Rectangle area) {
-        if (!text.isBlank()) {
-            places.add(quoted(text) + ":[" + middle(parent, area) + "]");
+        if (!text.isBlank() && named.add(text.strip())) {
+            places.add(quoted(text.strip()) + ":[" + middle(parent, area) + "]");
         }
     }
 

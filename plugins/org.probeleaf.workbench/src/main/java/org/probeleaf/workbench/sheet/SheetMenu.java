@@ -67,13 +67,16 @@ final class SheetMenu {
             item.dispose();
         }
         capture.filter(c -> !session.readOnly()).ifPresent(c -> {
-            session.selectMark(c.id(), place);
             MenuItem otherwise = new MenuItem(menu, SWT.PUSH);
             otherwise.setText("Read otherwise\u2026");
             otherwise.setImage(look.icon("wave"));
             otherwise.addListener(SWT.Selection, e -> ReadOtherwiseDialog.ask(canvas.getShell(), session, c));
-            line(menu);
         });
+        if (capture.isPresent() && at != null) {
+            session.selectMark(capture.get().id(), mouse.placeOf(capture.get()));
+            return menu.getItemCount() > 0;
+        }
+        line(menu);
         fill(place, session.facts().orElseThrow());
         return true;
     }

@@ -116,7 +116,8 @@ final class SheetMouse {
         session.reveal(pin.pin().page(), Box.of(pin.pin().at()).grow(40));
     }
 
-    private Selection placeOf(Mark mark) {
+    /** The place of a mark, with what is drawn there. */
+    Selection placeOf(Mark mark) {
         Selection there = session.facts().map(f -> f.at(mark.page(), mark.at(), 3))
                 .orElse(Selection.spot(mark.page(), mark.at()));
         return new Selection(mark.page(), mark.at(), mark.place(), there.net(), there.part(), there.pin());
