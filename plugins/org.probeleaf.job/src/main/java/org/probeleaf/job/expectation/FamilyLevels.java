@@ -38,6 +38,9 @@ public record FamilyLevels(LogicFamily family) implements Expectation {
         if (value.kind() == QuantityKind.LOGIC) {
             return new Verdict(Outcome.GOOD, value.text() + " is a valid state");
         }
+        if (value.kind() == QuantityKind.ACTIVITY && value.value() == 1) {
+            return new Verdict(Outcome.GOOD, value.text() + " between valid states");
+        }
         if (!Judge.comparable(kind(), value)) {
             return Judge.otherKind(kind(), value);
         }

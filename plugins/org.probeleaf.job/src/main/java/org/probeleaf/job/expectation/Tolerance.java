@@ -27,6 +27,11 @@ public record Tolerance(Quantity nominal, double margin, String text) implements
 
     @Override
     public Verdict judge(Quantity value) {
+        if (kind() == QuantityKind.ACTIVITY && value.kind() == QuantityKind.LOGIC) {
+            boolean still = nominal.value() == 0;
+            return new Verdict(still ? Outcome.GOOD : Outcome.BAD, "steady " + value.text()
+                    + (still ? ", no signal as expected" : ", where " + nominal.text() + " is expected"));
+        }
         if (!Judge.comparable(kind(), value)) {
             return Judge.otherKind(kind(), value);
         }

@@ -5,6 +5,7 @@ package org.probeleaf.job.mark;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -17,6 +18,8 @@ import org.probeleaf.schematic.place.Place;
 import org.probeleaf.schematic.quantity.BenchValue;
 import org.probeleaf.schematic.quantity.Bound;
 import org.probeleaf.schematic.quantity.Quantity;
+import org.probeleaf.schematic.quantity.QuantityKind;
+import org.probeleaf.schematic.quantity.Span;
 
 /**
  * A value measured at a place.
@@ -69,14 +72,32 @@ public record ReadingMark(String id, Place place, int page, Point at, String typ
     private static ReadingMark read(String id, Place place, Anchor anchor, String typed, String note,
             Circumstances circumstances, Expectation expectation, Instant when, Offset card) {
         Circumstances.Typed line = Circumstances.typed(typed);
-        BenchValue read = expectation == null ? BenchValue.parse(line.rest())
-                : BenchValue.parse(line.rest(), expectation.kind());
+        Optional<Span> span = Span.of(line.rest()).map(s -> like(s, expectation));
+        BenchValue read = span.map(s -> new BenchValue(s.middle(), s.remark())).orElseGet(() -> expectation == null
+                ? BenchValue.parse(line.rest()) : BenchValue.parse(line.rest(), expectation.kind()));
         String remark = note.isBlank() ? read.remark()
                 : read.remark().isEmpty() ? note.strip() : read.remark() + "; " + note.strip();
-        Verdict judged = expectation == null ? null : expectation.judge(read.quantity(), Bound.of(line.rest()));
+        Verdict judged = expectation == null ? null : span.map(expectation::judge)
+                .orElseGet(() -> expectation.judge(read.quantity(), Bound.of(line.rest())));
         Verdict verdict = WordOfPerson.over(judged, read.quantity(), remark);
         return new ReadingMark(id, place, anchor.page(), anchor.at(), line.rest(), read.quantity(), remark,
                 line.circumstances().or(circumstances), expectation, judged, verdict, when, card);
+    }
+
+    /** Ends without a unit are of the kind that is expected. */
+    private static Span like(Span span, Expectation expectation) {
+        boolean open = expectation != null && span.low().kind() == QuantityKind.NUMBER && !expectation.kind().isState();
+        return !open ? span : new Span(Quantity.of(expectation.kind(), span.low().value()),
+                Quantity.of(expectation.kind(), span.high().value()), span.remark());
+    }
+
+    /**
+     * The ends between which the value moves, where it does not stand still ({@code 4.7-5.1V}); {@code value} is then half
+     * way between them.
+     */
+    public Optional<Span> span() {
+        return Span.of(typed).map(s -> new Span(Quantity.of(value.kind(), s.low().value()),
+                Quantity.of(value.kind(), s.high().value()), s.remark())).filter(s -> s.middle().equals(value));
     }
 
     /**
@@ -115,6 +136,10 @@ public record ReadingMark(String id, Place place, int page, Point at, String typ
      * {@code 4 MHz}, for the digits say how closely it was read.
      */
     public String shown() {
+        Optional<Span> span = span();
+        if (span.isPresent()) {
+            return Bound.of(typed).sign() + span.get().text();
+        }
         String text = value.text();
         Matcher full = DIGITS.matcher(typed.replace(',', '.'));
         return Bound.of(typed).sign() + digits(text, full);

@@ -50,14 +50,22 @@ final class ReadingSense {
         }
         Optional<LogicFamily> family = reading.expectation() instanceof FamilyLevels levels
                 ? Optional.of(levels.family()) : reading.expectation() == null ? familyAt(reading) : Optional.empty();
-        boolean volts = value.kind() == QuantityKind.VOLTAGE_DC || value.kind() == QuantityKind.NUMBER;
-        Optional<Seen> level = volts ? family.flatMap(f -> level(f, value.value())) : Optional.empty();
+        boolean bare = value.kind() == QuantityKind.NUMBER && !reading.remark().startsWith("%");
+        boolean volts = value.kind() == QuantityKind.VOLTAGE_DC || bare;
+        Optional<Seen> level = volts ? family.flatMap(f -> level(f, reading)) : Optional.empty();
         return level.or(() -> ofVerdict(reading));
     }
 
     private static Optional<Seen> ofVerdict(ReadingMark reading) {
         return reading.verdict() == null || reading.verdict().outcome() == Outcome.UNSURE ? Optional.empty()
                 : Optional.of(reading.verdict().outcome() == Outcome.GOOD ? Seen.GOOD : Seen.BAD);
+    }
+
+    /** A value that moves is a state only where both its ends are the same one. */
+    private static Optional<Seen> level(LogicFamily family, ReadingMark reading) {
+        double low = reading.span().map(s -> s.low().value()).orElse(reading.value().value());
+        double high = reading.span().map(s -> s.high().value()).orElse(reading.value().value());
+        return level(family, low).filter(s -> level(family, high).equals(Optional.of(s)));
     }
 
     private static Optional<Seen> level(LogicFamily family, double volts) {

@@ -6,7 +6,7 @@ package org.probeleaf.schematic.quantity;
  * A value with its kind.
  *
  * @param kind  what it says
- * @param value in the kind's unit without prefix; for states 1 (high, joined, good) or 0 (low, open, bad); always finite, and
+ * @param value in the kind's unit without prefix; for states 1 (high, pulsing, joined, good) or 0 (low, no signal, open, bad); always finite, and
  *              never minus zero
  */
 public record Quantity(QuantityKind kind, double value) {

@@ -19,6 +19,7 @@ final class QuantityFormat {
         double v = quantity.value();
         return switch (quantity.kind()) {
             case LOGIC -> v == 1 ? "high" : "low";
+            case ACTIVITY -> v == 1 ? "pulsing" : "no signal";
             case CONTINUITY -> v == 1 ? "joined" : "open";
             case CONDITION -> v == 1 ? "good" : "bad";
             case NUMBER -> number(v);
@@ -26,6 +27,9 @@ final class QuantityFormat {
             case CAPACITANCE -> prefixed(v, Math.abs(v) < 0.1 ? Math.min(-6, exponent(v)) : 0) + "F";
             case VOLTAGE_AC -> prefixed(v, exponent(v)) + "V AC";
             case VOLTAGE_PP -> prefixed(v, exponent(v)) + "Vpp";
+            case VOLTAGE_PEAK -> prefixed(v, exponent(v)) + "Vpk";
+            case DIODE_DROP -> prefixed(v, exponent(v)) + "V diode drop";
+            case ESR -> prefixed(v, exponent(v)) + Unit.OHM.symbol() + " ESR";
             default -> prefixed(v, exponent(v)) + quantity.kind().unit().symbol();
         };
     }

@@ -12,6 +12,10 @@ public enum QuantityKind {
     VOLTAGE_AC(Unit.VOLT, "AC voltage"),
     /** Volts, from the lowest to the highest point of an alternating voltage. */
     VOLTAGE_PP(Unit.VOLT, "peak-to-peak voltage"),
+    /** Volts, from zero to the highest point of an alternating voltage. */
+    VOLTAGE_PEAK(Unit.VOLT, "peak voltage"),
+    /** Volts that a meter's diode test shows across a junction. */
+    DIODE_DROP(Unit.VOLT, "diode drop"),
     /** A steady logic state: 1 high, 0 low. */
     LOGIC(Unit.NONE, "logic state"),
     /** Hertz. */
@@ -20,6 +24,10 @@ public enum QuantityKind {
     TIME(Unit.SECOND, "time"),
     /** Ohms. */
     RESISTANCE(Unit.OHM, "resistance"),
+    /** Ohms of equivalent series resistance, as of an electrolytic capacitor. */
+    ESR(Unit.OHM, "equivalent series resistance"),
+    /** Whether a signal moves, as a logic probe or a glance at a screen tells: 1 pulsing, 0 no signal. */
+    ACTIVITY(Unit.NONE, "activity"),
     /** Whether two places are joined: 1 joined, 0 open. */
     CONTINUITY(Unit.NONE, "continuity"),
     /** No measure but what the person makes of it: 1 good, 0 bad. */
@@ -56,6 +64,6 @@ public enum QuantityKind {
 
     /** Whether its values are one of two states rather than a measure. */
     public boolean isState() {
-        return this == LOGIC || this == CONTINUITY || this == CONDITION;
+        return this == LOGIC || this == ACTIVITY || this == CONTINUITY || this == CONDITION;
     }
 }

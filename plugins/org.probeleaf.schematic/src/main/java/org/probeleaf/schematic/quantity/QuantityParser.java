@@ -3,9 +3,6 @@
 package org.probeleaf.schematic.quantity;
 
 import java.math.BigDecimal;
-import java.util.HashMap;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -19,10 +16,8 @@ final class QuantityParser {
 
     private static final Pattern NUMBER = Pattern.compile(
             "([+-]?(?:\\d{1,400}(?:[.,]\\d{0,400})?|[.,]\\d{1,400}))([eE][+-]?\\d{1,3}(?![\\d\\p{L}]))?");
-    private static final Pattern WORD = Pattern.compile("[\\p{L}\u00b0\u2126~]+(?:-p(?!\\p{L}))?");
-    private static final Pattern OVERLOAD = Pattern.compile("0\\.?L(?![\\p{L}\\d])");
-    private static final Pattern STATE = Pattern.compile("([\\p{L}]+(?:[./]\\p{L})?)(?![\\p{L}\\d./])");
-    private static final Map<String, Quantity> STATES = states();
+    private static final Pattern WORD = Pattern.compile("[\\p{L}\u00b0\u2126~]+(?:-pk?(?!\\p{L}))?");
+    private static final Pattern OVERLOAD = Pattern.compile("\\.?[0O]\\.?L(?![\\p{L}\\d])");
 
     private QuantityParser() {
     }
@@ -30,7 +25,8 @@ final class QuantityParser {
     /** As {@link BenchValue#parse(String, QuantityKind)}; {@code NUMBER} for an unknown kind. */
     static BenchValue parse(String text, QuantityKind kind) {
         String t = clean(Bound.of(text).strip(text));
-        Optional<BenchValue> read = state(t).or(() -> code(t, kind)).or(() -> number(t, kind));
+        Optional<BenchValue> read = StateWords.at(t).or(() -> code(t, kind)).or(() -> number(t, kind)).map(TestKind::behind)
+                .or(() -> TestKind.before(t));
         return read.orElseThrow(() -> refusal(text));
     }
 
@@ -47,15 +43,6 @@ final class QuantityParser {
     private static IllegalArgumentException refusal(String text) {
         return new IllegalArgumentException(text.isBlank() ? "there is no value; type one like 5.03, 11.8V, 3k3 or H"
                 : "\"" + text.strip() + "\" does not begin with a value; write it like 5.03, 11.8V, 3k3, 100n, H, open or bad");
-    }
-
-    private static Optional<BenchValue> state(String t) {
-        Matcher m = STATE.matcher(t);
-        if (!m.lookingAt()) {
-            return Optional.empty();
-        }
-        Quantity state = STATES.get(m.group(1).toLowerCase(Locale.ROOT));
-        return Optional.ofNullable(state).map(q -> new BenchValue(q, remark(t, m.end())));
     }
 
     private static Optional<BenchValue> code(String t, QuantityKind expected) {
@@ -104,6 +91,9 @@ final class QuantityParser {
 
     /** The kind that the text says, or the expected one where the text leaves it open. */
     private static QuantityKind kind(QuantityKind said, boolean exact, QuantityKind expected) {
+        if (expected == QuantityKind.ESR && said == QuantityKind.RESISTANCE) {
+            return expected;
+        }
         if (expected == QuantityKind.NUMBER || exact) {
             return said;
         }
@@ -118,36 +108,14 @@ final class QuantityParser {
         }
         if (kind.isState() && value != 0 && value != 1) {
             throw new IllegalArgumentException(kind == QuantityKind.LOGIC ? "a logic state is H or L"
-                    : kind == QuantityKind.CONTINUITY ? "continuity is open or short" : "write good or bad");
+                    : kind == QuantityKind.CONTINUITY ? "continuity is open or short"
+                    : kind == QuantityKind.ACTIVITY ? "write pulsing or no signal" : "write good or bad");
         }
         return Quantity.of(kind, value);
     }
 
     private static String remark(String t, int from) {
-        return t.substring(from).replaceFirst("^[\\s,;:]+", "").strip();
-    }
-
-    private static Map<String, Quantity> states() {
-        Map<String, Quantity> map = new HashMap<>();
-        for (String s : new String[] {"h", "hi", "high"}) {
-            map.put(s, Quantity.of(QuantityKind.LOGIC, 1));
-        }
-        for (String s : new String[] {"l", "lo", "low"}) {
-            map.put(s, Quantity.of(QuantityKind.LOGIC, 0));
-        }
-        for (String s : new String[] {"short", "shorted", "cont", "continuity", "joined", "beep", "beeps", "s/c"}) {
-            map.put(s, Quantity.of(QuantityKind.CONTINUITY, 1));
-        }
-        for (String s : new String[] {"open", "ol", "o.l", "o/c"}) {
-            map.put(s, Quantity.of(QuantityKind.CONTINUITY, 0));
-        }
-        for (String s : new String[] {"good", "ok", "okay", "fine"}) {
-            map.put(s, Quantity.of(QuantityKind.CONDITION, 1));
-        }
-        for (String s : new String[] {"bad", "wrong", "faulty"}) {
-            map.put(s, Quantity.of(QuantityKind.CONDITION, 0));
-        }
-        return Map.copyOf(map);
+        return t.substring(from).replaceFirst("^(?:[\\s,;:]+|\\.$)", "").strip();
     }
 
     /**
@@ -161,7 +129,7 @@ final class QuantityParser {
      */
     private record Tail(boolean found, int exponent, QuantityKind kind, boolean exact, int end) {
 
-        private static final Pattern SORT = Pattern.compile("\\s?(?:(AC|ac|rms|RMS|~)|(DC|dc)|(pp|p-p))(?![\\p{L}\\d])");
+        private static final Pattern SORT = Pattern.compile("\\s?(?:(AC|ac|rms|RMS|~)|(DC|dc)|(pp|p-p|pk-pk|peak[- ]to[- ]peak)|pk|peak)(?![\\p{L}\\d])");
 
         static Tail after(String t, int from, boolean withPrefix) {
             int start = from;
@@ -178,8 +146,17 @@ final class QuantityParser {
                 return none;
             }
             Suffix s = read.get();
-            Tail unit = new Tail(true, s.exponent(), s.kind(), s.exact(), word.end());
-            return s.kind() == QuantityKind.VOLTAGE_DC && !s.exact() ? unit.sorted(t) : unit;
+            Tail unit = new Tail(true, s.exponent(), s.kind(), s.exact(), word.end()).withUnitApart(t);
+            return unit.kind == QuantityKind.VOLTAGE_DC && !unit.exact ? unit.sorted(t) : unit;
+        }
+
+        /** A prefix may stand away from its unit: {@code 10k ohm}. */
+        private Tail withUnitApart(String t) {
+            Matcher word = kind != null || end >= t.length() || t.charAt(end) != ' ' ? null
+                    : WORD.matcher(t).region(end + 1, t.length());
+            return word == null || !word.lookingAt() ? this : Suffix.apart(word.group())
+                    .filter(s -> s.kind() != null && s.exponent() == 0)
+                    .map(s -> new Tail(true, exponent, s.kind(), s.exact(), word.end())).orElse(this);
         }
 
         private Tail sorted(String t) {
@@ -188,13 +165,14 @@ final class QuantityParser {
                 return this;
             }
             QuantityKind sort = m.group(1) != null ? QuantityKind.VOLTAGE_AC
-                    : m.group(2) != null ? QuantityKind.VOLTAGE_DC : QuantityKind.VOLTAGE_PP;
+                    : m.group(2) != null ? QuantityKind.VOLTAGE_DC
+                    : m.group(3) != null ? QuantityKind.VOLTAGE_PP : QuantityKind.VOLTAGE_PEAK;
             return new Tail(true, exponent, sort, true, m.end());
         }
 
         /** Whether the value ends where this ends: at the end of the text or where a remark may begin. */
         boolean ends(String t) {
-            return end == t.length() || " ,;:(".indexOf(t.charAt(end)) >= 0
+            return end == t.length() || ".".equals(t.substring(end)) || " ,;:(?!%\u00b1".indexOf(t.charAt(end)) >= 0
                     && !(t.charAt(end) == ',' && end + 1 < t.length() && Character.isDigit(t.charAt(end + 1)));
         }
     }

@@ -34,13 +34,14 @@ record Suffix(int exponent, QuantityKind kind, boolean exact) {
         PREFIXES.put("", 0);
         units(QuantityKind.VOLTAGE_DC, "V", "v", "volt", "volts", "Volt", "Volts", "Vdc", "VDC", "vdc");
         units(QuantityKind.VOLTAGE_AC, "Vac", "VAC", "vac", "V~", "Vrms", "VRMS", "vrms", "Veff");
-        units(QuantityKind.VOLTAGE_PP, "Vpp", "VPP", "vpp", "Vp-p");
+        units(QuantityKind.VOLTAGE_PP, "Vpp", "VPP", "vpp", "Vp-p", "Vpk-pk");
+        units(QuantityKind.VOLTAGE_PEAK, "Vp", "Vpk", "VPK", "vpk", "Vpeak");
         units(QuantityKind.CURRENT, "A", "a", "amp", "amps", "Amp", "Amps");
         units(QuantityKind.RESISTANCE, "\u03a9", "\u2126", "ohm", "ohms", "Ohm", "Ohms", "OHM", "R", "r");
         units(QuantityKind.CAPACITANCE, "F", "f", "farad", "Farad");
         units(QuantityKind.FREQUENCY, "Hz", "hz", "HZ", "hertz", "Hertz");
         units(QuantityKind.TIME, "s", "S", "sec", "secs");
-        units(QuantityKind.TEMPERATURE, "\u00b0C", "\u00b0", "degC", "C", "celsius", "Celsius");
+        units(QuantityKind.TEMPERATURE, "\u00b0C", "\u00b0", "degC", "deg", "degs", "degree", "degrees", "C", "celsius", "Celsius");
     }
 
     private static void putAll(int exponent, String... prefixes) {

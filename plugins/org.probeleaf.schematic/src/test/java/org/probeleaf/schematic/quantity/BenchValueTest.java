@@ -74,6 +74,51 @@ class BenchValueTest {
         assertEquals(remark, read.remark());
     }
 
+    /** Common practice of meters, logic probes and bench notes; no standard says how people write these. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "0.6 diode|DIODE_DROP|0.6|''",
+        "0.6V diode D3|DIODE_DROP|0.6|D3",
+        "583 diode|DIODE_DROP|0.583|''",
+        "diode 0.583|DIODE_DROP|0.583|''",
+        "Vf: 1.8|DIODE_DROP|1.8|''",
+        "0.583 Vf|DIODE_DROP|0.583|''",
+        "11.4V diode anode|VOLTAGE_DC|11.4|diode anode",
+        "ESR 0.8|ESR|0.8|''",
+        "0.8 ohm ESR|ESR|0.8|''",
+        "1R2 ESR warm|ESR|1.2|warm",
+        "4700µF ESR 0.05|CAPACITANCE|0.0047|ESR 0.05",
+        "1.7Vpk|VOLTAGE_PEAK|1.7|''",
+        "2.4 V peak|VOLTAGE_PEAK|2.4|''",
+        "30 mV pk-pk|VOLTAGE_PP|0.03|''",
+        "2 V peak to peak|VOLTAGE_PP|2|''",
+        "10k ohm|RESISTANCE|10000|''",
+        "10k a bit off|NUMBER|10000|a bit off",
+        "45 degrees|TEMPERATURE|45|''",
+        "toggling|ACTIVITY|1|''",
+        "pulsing at 2 Hz|ACTIVITY|1|at 2 Hz",
+        "square wave|ACTIVITY|1|''",
+        "no signal|ACTIVITY|0|''",
+        "dead|ACTIVITY|0|''",
+        "stuck high|LOGIC|1|stuck",
+        "stuck at low warm|LOGIC|0|stuck warm",
+        "no beep|CONTINUITY|0|''",
+        "short circuit to case|CONTINUITY|1|to case",
+        "∞|CONTINUITY|0|''",
+        "0L|CONTINUITY|0|''",
+        ".OL|CONTINUITY|0|''",
+        "0.L|CONTINUITY|0|''",
+        "5V?|VOLTAGE_DC|5|?",
+        "5.03V.|VOLTAGE_DC|5.03|''",
+        "50% duty|NUMBER|50|% duty",
+        ">20M|NUMBER|2e7|''",
+        "~2.5V|VOLTAGE_DC|2.5|''",
+        "2V8|VOLTAGE_DC|2.8|''",
+        "23.5C|TEMPERATURE|23.5|''"})
+    void parse_notationOfMetersAndProbes_valueKindAndRemark(String text, QuantityKind kind, double value, String remark) {
+        parse_benchText_valueKindAndRemark(text, kind, value, remark);
+    }
+
     /** Letter codes of IEC 60062:2016, clause 4 (RKM), with the values that the code defines. */
     @ParameterizedTest
     @CsvSource({"R47,0.47", "4R7,4.7", "470R,470", "4K7,4700", "47K3,47300", "4M7,4.7e6", "4k7,4700", "0R1,0.1",
@@ -117,7 +162,7 @@ class BenchValueTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"", "  ", "volts", "V5x", "5.0.3", "1,000.5", "5 3", "5xyz", "--5", "4·7", "1e999", "hello",
-        "5V3x", "5,5,5", "5V7,3"})
+        "5V3x", "5,5,5", "5V7,3", "hi-z", "ESR", "diode", "no idea", "stuck", "4.7-5.1V"})
     void parse_noValue_refusedWithASentence(String text) {
         IllegalArgumentException e = assertThrows(IllegalArgumentException.class, () -> BenchValue.parse(text));
         assertTrue(e.getMessage().length() > 20, e.getMessage());
