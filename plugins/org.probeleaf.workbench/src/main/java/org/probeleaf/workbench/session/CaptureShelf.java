@@ -164,6 +164,14 @@ public final class CaptureShelf {
         });
     }
 
+    /** Pins the bytes of a file that was read already to a place. */
+    public void pin(String name, byte[] bytes, String readAs, Imported read, Selection at) {
+        CaptureMark mark = CaptureMark.of(at.place(), at.anchor(), name, Sha256.of(bytes), bytes.length, readAs, "",
+                Instant.now());
+        keep(LoadedCapture.of(mark, read));
+        jobs.onJob(job -> job.addCapture(mark, bytes));
+    }
+
     void close() {
         thread.shutdown();
     }
