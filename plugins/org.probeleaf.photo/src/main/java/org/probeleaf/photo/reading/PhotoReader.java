@@ -133,9 +133,9 @@ public final class PhotoReader {
         notes.add("The trace followed is " + (trace.darker() ? "darker than" : "brighter than") + " the screen, of the colour "
                 + new org.probeleaf.photo.trace.TraceColour(trace.colour()).text()
                 + (options.colour() == null ? ", found by itself." : ", as said."));
-        notes.add("It is " + Si.text(trace.pen() * perDivision(options.volts()), "V")
-                + " thick; with the graticule, levels are uncertain by " + Si.text(channel.resolution() / 2, "V")
-                + " and times by " + Si.text(channel.jitter(), "s") + ".");
+        notes.add("It is " + Si.text(trace.pen() * perDivision(options.volts()), 2, "V")
+                + " thick; with the graticule, levels are uncertain by " + Si.text(channel.resolution() / 2, 2, "V")
+                + " and times by " + Si.text(channel.jitter(), 2, "s") + ".");
         if (trace.covered() < 0.97) {
             notes.add(String.format(Locale.ROOT, "It is not seen in %.0f %% of the screen's width; gaps are left as gaps.",
                     100 * (1 - trace.covered())));

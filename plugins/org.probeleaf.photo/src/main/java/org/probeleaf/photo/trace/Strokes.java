@@ -11,6 +11,8 @@ final class Strokes {
 
     private static final float OTHER = 0.5f;
     private static final double FAINT = 0.3;
+    /** So many divisions of a steep stroke may be lost where it passes a level line of the graticule. */
+    private static final double ACROSS = 0.13;
 
     final FlatScreen flat;
     final List<List<Stroke>> columns = new ArrayList<>();
@@ -112,9 +114,31 @@ final class Strokes {
                 peak = Math.max(peak, at(x, y));
                 y++;
             }
+            while (y < flat.height - rim) {
+                int on = beyondLine(x, y, least, spread);
+                if (on < 0) {
+                    break;
+                }
+                y = on;
+                while (y < flat.height - rim && at(x, y) > Math.max(least, spread[y])) {
+                    peak = Math.max(peak, at(x, y));
+                    y++;
+                }
+            }
             found.add(stroke(x, from, y - 1, peak));
         }
         return found;
+    }
+
+    /** Where a stroke goes on that ended at a row, because a level line of the graticule was taken away there; -1 for nowhere. */
+    private int beyondLine(int x, int row, double least, double[] spread) {
+        int far = row + (int) Math.ceil(ACROSS * flat.scale);
+        for (int y = row + 1; y < Math.min(far, flat.height); y++) {
+            if (at(x, y) > Math.max(least, spread[y])) {
+                return flat.fromLine((row + y) / 2) <= FlatScreen.STRIP || y - row <= 2 ? y : -1;
+            }
+        }
+        return -1;
     }
 
     private float at(int x, int y) {

@@ -85,7 +85,7 @@ final class PhotoDialog extends TitleAreaDialog {
         GridLayoutFactory.fillDefaults().numColumns(2).margins(10, 8).spacing(12, 6).applyTo(both);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(both);
         canvas = new PhotoCanvas(both, picture, this::moved, rgb -> fields.colour(rgb));
-        GridDataFactory.fillDefaults().grab(true, true).hint(760, 540).applyTo(canvas.control());
+        GridDataFactory.fillDefaults().grab(true, true).hint(820, 600).applyTo(canvas.control());
         Composite side = new Composite(both, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(6, 8).applyTo(side);
         GridDataFactory.fillDefaults().grab(false, true).hint(380, SWT.DEFAULT).applyTo(side);
@@ -155,7 +155,7 @@ final class PhotoDialog extends TitleAreaDialog {
     private void state(PhotoReading now, String problem) {
         reading = now;
         plot = now == null || !options.scaled() ? null
-                : PlotTrace.of("", now.imported().capture().channels().get(0), Ink.trace(0));
+                : PlotTrace.of("as read", now.imported().capture().channels().get(0), Ink.trace(0));
         notes.setText(now == null || !options.scaled() ? "" : String.join("\n", now.imported().notes().assumed()));
         setErrorMessage(problem == null ? null : inTheWindow(problem));
         if (problem == null) {

@@ -45,7 +45,8 @@ final class PhotoFields {
         divisions = new Combo(panel, SWT.DROP_DOWN);
         divisions.setItems(FOUND, "10x8", "12x8", "10x10", "14x8", "8x8");
         wide(divisions, "divisions");
-        zero = text("&0 V lies", "divisions above the centre", "zero");
+        zero = text("&0 V above centre", "divisions", "zero");
+        zero.setToolTipText("How many divisions above the centre of the screen 0 V lies; below it negative");
         label("Tra&ce");
         colour = new Combo(panel, SWT.DROP_DOWN);
         colour.setItems(FOUND, "yellow", "green", "cyan", "blue", "magenta", "red", "orange", "amber", "white", "black");
