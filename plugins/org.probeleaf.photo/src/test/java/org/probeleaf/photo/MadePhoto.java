@@ -38,9 +38,9 @@ final class MadePhoto {
         float[][] light = new float[3][WIDTH * HEIGHT];
         for (int y = 0; y < HEIGHT; y++) {
             for (int x = 0; x < WIDTH; x++) {
-                for (int i = 0; i < 4; i++) {
-                    double[] uv = camera.scene(x + (i % 2) / 2.0 - 0.25, y + (i / 2) / 2.0 - 0.25);
-                    scene.add(uv[0], uv[1], light, y * WIDTH + x, 0.25f);
+                for (int i = 0; i < 3; i++) {
+                    double[] uv = camera.scene(x + (i - 1) / 3.0, y + (i * 2 % 3 - 1) / 3.0);
+                    scene.add(uv[0], uv[1], light, y * WIDTH + x, 1 / 3f);
                 }
             }
         }

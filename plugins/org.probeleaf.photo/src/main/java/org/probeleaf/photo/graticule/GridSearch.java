@@ -16,6 +16,8 @@ import boofcv.struct.geo.AssociatedPair;
 final class GridSearch {
 
     private static final int KEPT = 70;
+    /** So many of both together are judged on the picture, coarsely, and so many of these closely. */
+    private static final int JUDGED = 1200;
     private static final int LOOKED_AT = 24;
     private static final double SMALLEST = 12;
     /** A division is about as wide as high, however the camera is held. */
@@ -50,16 +52,21 @@ final class GridSearch {
     Found best(Divisions divisions) {
         List<Pair> across = pairs(columns, divisions.across(), upright.width());
         List<Pair> down = pairs(rows, divisions.up(), level.width());
-        List<Found> found = new ArrayList<>();
+        List<Pair[]> quads = new ArrayList<>();
         for (Pair c : across) {
             for (Pair r : down) {
                 double aspect = c.step() / r.step();
                 if (aspect > LEAST_ASPECT && aspect < MOST_ASPECT) {
-                    GridMap map = map(divisions, c, r);
-                    if (map != null) {
-                        found.add(new Found(map, GridScore.of(map, upright, level, 1.5)));
-                    }
+                    quads.add(new Pair[] {c, r});
                 }
+            }
+        }
+        quads.sort(Comparator.comparingDouble(q -> -q[0].support / divisions.across() - q[1].support / divisions.up()));
+        List<Found> found = new ArrayList<>();
+        for (Pair[] quad : quads.subList(0, Math.min(JUDGED, quads.size()))) {
+            GridMap map = map(divisions, quad[0], quad[1]);
+            if (map != null) {
+                found.add(new Found(map, GridScore.of(map, upright, level, 1.5)));
             }
         }
         found.sort(Comparator.comparingDouble(f -> -f.score.value()));
