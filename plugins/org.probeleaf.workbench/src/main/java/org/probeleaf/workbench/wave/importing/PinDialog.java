@@ -20,6 +20,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.probeleaf.waveform.format.ImportWords;
 import org.probeleaf.workbench.session.Selection;
 import org.probeleaf.workbench.session.SheetSession;
+import org.probeleaf.workbench.wave.photo.PhotoPin;
 
 /** Pins a capture to a place: which file, and how it is understood. */
 public final class PinDialog extends TitleAreaDialog {
@@ -107,9 +108,7 @@ public final class PinDialog extends TitleAreaDialog {
     private void read() {
         String name = file.getText();
         String wrong = CaptureSource.wrong(name);
-        if (wrong == null && PictureImport.picture(path()) && !PictureImport.possible()) {
-            wrong = "This is a picture; export the capture as text, or pin the photograph with: probeleaf capture.";
-        } else if (wrong == null && PictureImport.picture(path())) {
+        if (wrong == null && PhotoPin.isPhoto(path())) {
             reading.read(null, "This is a photograph; Pin goes on to how its screen is read.");
             return;
         }
@@ -123,7 +122,7 @@ public final class PinDialog extends TitleAreaDialog {
     /** What is in the way; an empty field is no error yet. */
     private void told(String problem) {
         boolean photo = problem != null && !problem.isEmpty() && CaptureSource.wrong(file.getText()) == null
-                && PictureImport.possible() && PictureImport.picture(path());
+                && PhotoPin.isPhoto(path());
         boolean unnamed = file.getText().isBlank() || photo;
         setErrorMessage(problem == null || problem.isEmpty() || unnamed ? null : problem);
         setMessage(unnamed && problem != null && !problem.isEmpty() ? problem : WORDS);
@@ -153,10 +152,10 @@ public final class PinDialog extends TitleAreaDialog {
     @Override
     protected void okPressed() {
         Path capture = path();
-        if (PictureImport.picture(capture)) {
+        if (PhotoPin.isPhoto(capture)) {
             Shell owner = getParentShell();
             super.okPressed();
-            PictureImport.ask(owner, session, at, capture);
+            PhotoPin.ask(owner, session, at, capture);
         } else if (reading.good()) {
             RecentCaptures.add(capture);
             session.pinCapture(capture, at, ImportWords.of(reading.options()));

@@ -19,6 +19,7 @@ import org.probeleaf.photo.reading.PhotoReader;
 import org.probeleaf.waveform.format.ImportOptions;
 import org.probeleaf.waveform.format.ImportWords;
 import org.probeleaf.workbench.session.SheetSession;
+import org.probeleaf.workbench.wave.photo.PhotoPin;
 
 /** Says how a pinned capture is to be read instead; its file stays as it is, and undo takes it back. */
 public final class ReadOtherwiseDialog extends TitleAreaDialog {
@@ -44,10 +45,11 @@ public final class ReadOtherwiseDialog extends TitleAreaDialog {
             if (parent.isDisposed()) {
                 return;
             }
-            if (bytes == null || PhotoReader.isPhoto(bytes)) {
-                MessageDialog.openInformation(parent, "Read otherwise", bytes == null
-                        ? mark.fileName() + " is not as it was put in; go back to a copy of the job."
-                        : mark.fileName() + " is a photograph; pin it again to read its screen otherwise.");
+            if (bytes == null) {
+                MessageDialog.openInformation(parent, "Read otherwise",
+                        mark.fileName() + " is not as it was put in; go back to a copy of the job.");
+            } else if (PhotoReader.isPhoto(bytes)) {
+                PhotoPin.again(parent, session, mark, bytes);
             } else {
                 new ReadOtherwiseDialog(parent, session, mark, bytes).open();
             }

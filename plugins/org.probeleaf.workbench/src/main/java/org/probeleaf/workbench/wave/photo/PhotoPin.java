@@ -6,18 +6,19 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.window.Window;
 import org.eclipse.swt.widgets.Shell;
 import org.probeleaf.job.change.ReadCaptureAs;
 import org.probeleaf.job.mark.CaptureMark;
-import org.probeleaf.photo.picture.Picture;
 import org.probeleaf.photo.picture.PictureReader;
 import org.probeleaf.photo.reading.PhotoOptions;
 import org.probeleaf.photo.reading.PhotoReader;
 import org.probeleaf.photo.reading.PhotoWords;
 import org.probeleaf.waveform.format.CaptureException;
+import org.probeleaf.workbench.session.Selection;
 import org.probeleaf.workbench.session.SheetSession;
 
 /** Pins photographs of screens, and reads pinned ones otherwise. Called on the display thread. */
@@ -37,21 +38,15 @@ public final class PhotoPin {
         }
     }
 
-    /** Whether a capture is a photograph, by how it is read. */
-    public static boolean isPhoto(CaptureMark mark) {
-        return PhotoWords.are(mark.readAs());
-    }
-
-    /** Asks how a photograph is to be read, and pins it to the selected place. */
-    public static void ask(Shell shell, SheetSession session, Path file) {
+    /** Asks how a photograph is to be read, and pins it to a place. */
+    public static void ask(Shell shell, SheetSession session, Selection at, Path file) {
         String name = file.getFileName().toString();
         try {
             byte[] bytes = Files.readAllBytes(file);
-            String place = session.selection().orElseThrow().place().text();
-            PhotoDialog dialog = new PhotoDialog(shell, name + " at " + place, PictureReader.read(bytes), PhotoOptions.none());
+            PhotoDialog dialog = new PhotoDialog(shell, name + " at " + at.place().text(), PictureReader.read(bytes),
+                    PhotoOptions.none());
             if (dialog.open() == Window.OK) {
-                session.captures().pin(name, bytes, PhotoWords.of(dialog.options()), dialog.reading().imported(),
-                        session.selection().orElseThrow());
+                session.captures().pin(name, bytes, PhotoWords.of(dialog.options()), dialog.reading().imported(), at);
             }
         } catch (CaptureException e) {
             tell(shell, name + ": " + e.getMessage());
@@ -60,20 +55,22 @@ public final class PhotoPin {
         }
     }
 
-    /** Asks how a photograph that is pinned is to be read from now on. */
-    public static void again(Shell shell, SheetSession session, CaptureMark mark) {
-        session.captures().bytes(mark, bytes -> {
-            try {
-                Picture picture = PictureReader.read(bytes);
-                PhotoDialog dialog = new PhotoDialog(shell, mark.fileName() + " at " + mark.place().text(), picture,
-                        PhotoWords.parse(mark.readAs()));
-                if (dialog.open() == Window.OK) {
-                    session.apply(new ReadCaptureAs(mark.id(), PhotoWords.of(dialog.options()), java.time.Instant.now()));
-                }
-            } catch (CaptureException | IllegalArgumentException e) {
-                tell(shell, mark.fileName() + ": " + e.getMessage());
+    /**
+     * Asks how a photograph that is pinned is to be read from now on.
+     *
+     * @param bytes of its file, as the job keeps it
+     */
+    public static void again(Shell shell, SheetSession session, CaptureMark mark, byte[] bytes) {
+        try {
+            PhotoDialog dialog = new PhotoDialog(shell, mark.fileName() + " at " + mark.place().text(),
+                    PictureReader.read(bytes), PhotoWords.are(mark.readAs()) ? PhotoWords.parse(mark.readAs())
+                            : PhotoOptions.none());
+            if (dialog.open() == Window.OK) {
+                session.apply(new ReadCaptureAs(mark.id(), PhotoWords.of(dialog.options()), Instant.now()));
             }
-        });
+        } catch (CaptureException | IllegalArgumentException e) {
+            tell(shell, mark.fileName() + ": " + e.getMessage());
+        }
     }
 
     private static void tell(Shell shell, String sentence) {
