@@ -48,12 +48,31 @@ class ReadingVerbsTest {
 
     @Test
     void reading_rail_heldAgainstWhatTheNetsNameSays() {
-        assertEquals("IC5.14 (sheet 1)  4.2 V; expected 5 V\u00b15%: bad (4.2 V is below 4.75 V)",
+        assertEquals("IC5.14 (sheet 1)  4.2 V; expected 5 V\u00b15%: bad (4.2 V is below 4.75 V)\n"
+                + "5 V\u00b15% is expected because the net is named +5V",
                 first(Shell.run("reading", job, "IC5.14", "4.2V", "--expect", "rail")));
         Shell.Result none = Shell.run("reading", job, "IC5.8", "4.2V", "--expect", "rail");
         assertEquals(2, none.code());
         assertEquals("the net at IC5.8 is named /INP, which says no voltage; say what it should be, like --expect 5V\u00b15%",
                 none.err().strip());
+    }
+
+    @Test
+    void reading_family_takenFromThePartThere() {
+        assertEquals("IC5.8 (sheet 1)  1.3 V; expected 74LS: bad (1.3 V is neither low nor high for 74LS (between 800 mV and 2 V))\n"
+                + "74LS is expected because IC5 is a 74LS32", first(Shell.run("reading", job, "IC5.8", "1.3V", "--expect", "family")));
+        Shell.Result none = Shell.run("reading", job, "net:+5V", "4.2V", "--expect", "family");
+        assertEquals(2, none.code());
+        assertTrue(none.err().strip().endsWith("name it, like --expect 74LS"), none.err());
+    }
+
+    @Test
+    void reading_thatMoves_bothEndsJudged() throws IOException {
+        assertEquals("IC5.14 (sheet 1)  4.7 V to 5.1 V hunting; expected 5V\u00b15%: bad (4.7 V is below 4.75 V)",
+                first(Shell.run("reading", job, "IC5.14", "4.7-5.1V hunting", "--expect", "5V+-5%")));
+        assertEquals(4.9, (double) readings().get(0).get("value"), 1e-12);
+        assertEquals(4.7, (double) readings().get(0).get("low"), 1e-12);
+        assertEquals(5.1, (double) readings().get(0).get("high"), 1e-12);
     }
 
     @Test

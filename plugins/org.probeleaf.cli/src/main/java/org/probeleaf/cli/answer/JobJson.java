@@ -104,6 +104,10 @@ public final class JobJson {
         out.writeStringField("typed", r.typed());
         out.writeStringField("kind", r.value().kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
         out.writeNumberField("value", r.value().value());
+        if (r.span().isPresent()) {
+            out.writeNumberField("low", r.span().get().low().value());
+            out.writeNumberField("high", r.span().get().high().value());
+        }
         out.writeStringField("unit", r.value().kind().unit().symbol());
         out.writeStringField("remark", r.remark());
         out.writeStringField("conditions", r.circumstances().conditions());

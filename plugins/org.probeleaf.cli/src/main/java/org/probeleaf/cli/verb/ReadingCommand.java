@@ -6,20 +6,23 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 import org.probeleaf.cli.answer.JobText;
 import org.probeleaf.cli.io.Console;
+import org.probeleaf.cli.io.PartBooks;
 import org.probeleaf.cli.io.Problem;
 import org.probeleaf.job.Job;
 import org.probeleaf.job.change.AddReading;
 import org.probeleaf.job.change.Change;
 import org.probeleaf.job.change.EditReading;
 import org.probeleaf.job.expectation.Expectation;
-import org.probeleaf.job.expectation.RailName;
 import org.probeleaf.job.history.PlaceHistory;
 import org.probeleaf.job.mark.Anchor;
 import org.probeleaf.job.mark.Circumstances;
 import org.probeleaf.job.mark.ReadingMark;
+import org.probeleaf.job.round.Offer;
+import org.probeleaf.schematic.netlist.Net;
 import org.probeleaf.schematic.partbook.PartBook;
 import org.probeleaf.schematic.place.Place;
 import org.probeleaf.trace.SignalGraph;
@@ -31,19 +34,21 @@ import picocli.CommandLine.Parameters;
 /** {@code reading}: pins a reading. */
 @Command(name = "reading", description = {"Pin a reading to a place on a job's sheets, with what it should be; the"
         + " verdict and its reason are printed.", "", "Values are written as on the bench: 11.8V, 3k3, 4R7, 100n,"
-        + " 1.2M, -5, >20M, ~2.5V, H, L, open. Words after the value are kept as a remark: \"2.2V flat\". Behind an @ stand the"
-        + " conditions, in square brackets the instrument: \"2.2V flat @ reset held [scope, 10:1]\"."})
+        + " 1.2M, -5, 2.4Vpp, 50Hz, 23C, \"0.6 diode\", \"ESR 0.8\", >20M, ~2.5V, 4.7-5.1V, H, L, pulsing, open. Words after the"
+        + " value are kept as a remark: \"2.2V flat\". Behind an @ stand the conditions, in square brackets the instrument:"
+        + " \"2.2V flat @ reset held [scope, 10:1]\"."})
 public final class ReadingCommand extends ChangeVerb {
 
     private static final String RAIL = "rail";
+    private static final String FAMILY = "family";
 
     @Parameters(index = "2", paramLabel = "VALUE", description = "What was measured.")
     private String value;
 
     @Option(names = "--expect", paramLabel = "WHAT", description = {
         "What it should be: VALUE±TOL (5V±5%%; +- will do), a range LO..HI (4.75V..5.25V), a logic family"
-                + " (74LS), the value of a board that works (\"good 4.1V\", 10 %% to either side), or rail: what the net's name"
-                + " says (+5V), 5 %% to either side."})
+                + " (74LS), the value of a board that works (\"good 4.1V\", 10 %% to either side), rail: what the net's name says (+5V),"
+                + " 5 %% to either side, or family: the levels of the part there."})
     private String expect;
 
     @Option(names = "--like", paramLabel = "JOB", description = "It should be what was read last at this place of another"
@@ -61,6 +66,8 @@ public final class ReadingCommand extends ChangeVerb {
 
     @Option(names = "--instead", description = "It was mistyped: put this in place of the last reading at this place.")
     private boolean instead;
+
+    private Offer offer;
 
     public ReadingCommand(Console console) {
         super(console);
@@ -91,15 +98,31 @@ public final class ReadingCommand extends ChangeVerb {
             }
             return asIn(like, place);
         }
-        return expect == null ? null : expect.strip().equalsIgnoreCase(RAIL) ? rail(job, place) : Expectation.parse(expect);
+        return expect == null ? null : named(job, place);
     }
 
-    private static Expectation rail(Job job, Place place) {
-        Optional<String> name = SignalGraph.of(job.state().boards().drawn(), PartBook.standard()).netAt(place)
-                .map(n -> n.name() == null ? "" : n.name());
-        return name.flatMap(RailName::expectation).orElseThrow(() -> new IllegalArgumentException("the net at " + place.text()
-                + (name.orElse("").isEmpty() ? " has no name" : " is named " + name.get() + ", which says no voltage")
-                + "; say what it should be, like --expect 5V±5%"));
+    /** What is asked for by a word in place of a value. */
+    private Expectation named(Job job, Place place) {
+        PartBook book = PartBooks.book(console());
+        if (expect.strip().equalsIgnoreCase(RAIL)) {
+            return offered(Offer.rail(job.state(), book, place), () -> rail(job, place, book));
+        }
+        if (expect.strip().equalsIgnoreCase(FAMILY)) {
+            return offered(Offer.family(job.state(), book, place), () -> "no part at " + place.text() + " is of a known logic"
+                    + " family; name it, like --expect 74LS");
+        }
+        return Expectation.parse(expect);
+    }
+
+    private static String rail(Job job, Place place, PartBook book) {
+        Optional<String> name = SignalGraph.of(job.state().boards().drawn(), book).netAt(place).map(Net::name);
+        return "the net at " + place.text() + (name.isEmpty() ? " has no name" : " is named " + name.get()
+                + ", which says no voltage") + "; say what it should be, like --expect 5V\u00b15%";
+    }
+
+    private Expectation offered(Optional<Offer> made, Supplier<String> otherwise) {
+        offer = made.orElseThrow(() -> new IllegalArgumentException(otherwise.get()));
+        return Expectation.parse(offer.expected());
     }
 
     /** What was read last at the place in the job of a board that works. */
@@ -114,5 +137,8 @@ public final class ReadingCommand extends ChangeVerb {
     @Override
     void done(Change change) {
         say(JobText.reading(change instanceof EditReading edit ? edit.reading() : ((AddReading) change).reading()));
+        if (offer != null) {
+            say(offer.expected() + " is expected because " + offer.why());
+        }
     }
 }

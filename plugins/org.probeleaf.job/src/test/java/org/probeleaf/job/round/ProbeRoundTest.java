@@ -125,4 +125,17 @@ class ProbeRoundTest {
         read("IC5.2", "0.2V", null);
         assertEquals("3", round("IC5").firstUnread().orElseThrow().pin().number());
     }
+
+    private Offer offer(String place) {
+        return Offer.at(job.state(), PartBook.standard(), Place.parse(place)).orElse(null);
+    }
+
+    @Test
+    void offer_railThenFamily_saysWhy() {
+        assertEquals(new Offer("5 V\u00b15%", "the net is named +5V"), offer("IC1.11"));
+        assertEquals(new Offer("74LS", "IC5 is a 74LS32"), offer("IC5.8"));
+        assertEquals(new Offer("74LS", "IC5 is a 74LS32"), offer("net:/INP"));
+        assertNull(offer("net:GND"));
+        assertNull(offer("IC99.1"));
+    }
 }
