@@ -44,8 +44,8 @@ final class Envelope {
         if (Double.isNaN(low)) {
             return;
         }
-        double top = inside(frame.y(high));
-        double bottom = inside(frame.y(low));
+        double top = frame.y(high);
+        double bottom = frame.y(low);
         if (column > 0 && !Double.isNaN(tops[column - 1])) {
             // The one before may have been stretched; that only overlaps more.
             top = Math.min(top, bottoms[column - 1]);
@@ -59,11 +59,12 @@ final class Envelope {
         return Math.max(frame.top(), Math.min(frame.bottom(), y));
     }
 
+    /** Columns above and below the frame are left out. */
     List<PlotShape> shapes() {
         List<PlotShape> shapes = new ArrayList<>();
         int from = -1;
         for (int i = 0; i <= columns; i++) {
-            boolean there = i < columns && !Double.isNaN(tops[i]);
+            boolean there = i < columns && tops[i] <= frame.bottom() && bottoms[i] >= frame.top();
             if (there && from < 0) {
                 from = i;
             } else if (!there && from >= 0) {
@@ -88,8 +89,8 @@ final class Envelope {
                 top = Math.min(top, tops[k]);
                 bottom = Math.max(bottom, bottoms[k]);
             }
-            u = step(upper, u, x(i), x(i + 1), top - half);
-            l = step(lower, l, x(i), x(i + 1), bottom + half);
+            u = step(upper, u, x(i), x(i + 1), inside(top) - half);
+            l = step(lower, l, x(i), x(i + 1), inside(bottom) + half);
         }
         double[] xy = new double[u + l];
         System.arraycopy(upper, 0, xy, 0, u);

@@ -109,8 +109,7 @@ final class TraceLine {
             add(xy[0] + 1, xy[1]);
         }
         if (n > 0) {
-            double[] line = Clip.toFrame(Arrays.copyOf(xy, n), frame);
-            if (line.length >= 4) {
+            for (double[] line : Clip.toFrame(Arrays.copyOf(xy, n), frame)) {
                 shapes.add(new PlotShape.Line(line, trace.ink()));
             }
             n = 0;

@@ -135,6 +135,28 @@ class PlotTest {
         }
     }
 
+    /** It rises through the frame and falls back: two strokes, and nothing along the upper edge. */
+    @Test
+    void shapes_aboveTheWindow_areCutOffAndDoNotRunAlongItsEdge() {
+        List<Line> lines = lines(bare(trace(1, 0, 4, 4, 0), new PlotWindow(0, 3, 0, 2)), Ink.TRACE_A);
+        assertEquals(2, lines.size());
+        assertArrayEquals(new double[] {2, 52, 2 + 100 / 6.0, 2}, lines.get(0).xy(), 1e-9);
+        assertArrayEquals(new double[] {102 - 100 / 6.0, 2, 102, 52}, lines.get(1).xy(), 1e-9);
+    }
+
+    @Test
+    void shapes_crowdedAboveTheWindow_areLeftOut() {
+        double[] volts = new double[100_000];
+        java.util.Arrays.fill(volts, 25_000, 75_000, 4);
+        List<Area> areas = areas(bare(trace(1e-9, volts), new PlotWindow(0, 1e-4, -1, 2)), Ink.TRACE_A);
+        assertEquals(2, areas.size());
+        double most = 0;
+        for (int i = 0; i < areas.get(0).xy().length; i += 2) {
+            most = Math.max(most, areas.get(0).xy()[i]);
+        }
+        assertEquals(27, most, 1.01);
+    }
+
     @Test
     void zoomed_keepsTheTimeUnderThePointer() {
         PlotWindow w = new PlotWindow(0, 10, 0, 1).zoomed(2, 4);

@@ -2,6 +2,7 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.workbench.session;
 
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -11,6 +12,7 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
+import org.probeleaf.job.mark.CaptureMark;
 import org.probeleaf.waveform.compare.Comparer;
 import org.probeleaf.waveform.compare.Comparison;
 import org.probeleaf.waveform.compare.Tolerance;
@@ -36,6 +38,8 @@ public final class CaptureAnswers {
     private final Executor thread;
     private final Consumer<Runnable> post;
     private final Runnable tell;
+    private final Map<CaptureMark, HeldAgainst> held = new HashMap<>();
+    private Facts heldBy;
     private final Set<Object> asked = new HashSet<>();
     private final Map<Object, Object> known = new LinkedHashMap<>(16, 0.75f, true) {
         @Override
@@ -64,6 +68,15 @@ public final class CaptureAnswers {
     public Optional<Comparison> comparison(LoadedTrace trace, LoadedTrace reference) {
         return ask(new Compared(trace, reference), () -> Comparer.compare(trace.plot().channel(), trace.measures(),
                 reference.plot().channel(), reference.measures(), Tolerance.usual())).map(Comparison.class::cast);
+    }
+
+    /** What a capture is judged by, as long as the facts are the same: sheets ask that at every painting. */
+    public HeldAgainst heldAgainst(Facts facts, CaptureMark mark) {
+        if (facts != heldBy) {
+            heldBy = facts;
+            held.clear();
+        }
+        return held.computeIfAbsent(mark, m -> HeldAgainst.of(facts, m));
     }
 
     private Optional<Object> ask(Object question, Supplier<Object> answer) {

@@ -21,7 +21,7 @@ public final class CaptureSign {
         if (first == null || session.facts().isEmpty()) {
             return Optional.empty();
         }
-        HeldAgainst by = HeldAgainst.of(session.facts().get(), mark).forTrace(first);
+        HeldAgainst by = session.captures().answers().heldAgainst(session.facts().get(), mark).forTrace(first);
         return session.captures().answers().judgement(first, by.thresholds()).flatMap(j -> of(first, j));
     }
 

@@ -20,39 +20,39 @@ import org.probeleaf.waveform.judge.Thresholds;
  * @param thresholds what the next stage needs, or null where nothing is known of it
  * @param why        where that is from, in a sentence; empty where a person said so
  * @param problem    what is wrong with what the person said, in a sentence, or null
+ * @param guess      what the inputs on its net need; empty where that is not known
  */
-public record HeldAgainst(Thresholds thresholds, String why, String problem) {
+public record HeldAgainst(Thresholds thresholds, String why, String problem, Optional<PinLevels> guess) {
+
+    /** Where nobody said and nothing is known. */
+    public static final HeldAgainst NOTHING = new HeldAgainst(null, "", null, Optional.empty());
 
     private static final double REACH = 3;
 
     /** What a mark is judged by: what the person said, else what the inputs on its net need. */
     public static HeldAgainst of(Facts facts, CaptureMark mark) {
+        Optional<PinLevels> guess = guess(facts, mark);
         if (mark.judgedBy().isBlank()) {
-            return guess(facts, mark).map(l -> new HeldAgainst(Thresholds.of(l.levels()), why(l), null))
-                    .orElse(new HeldAgainst(null, "", null));
+            return guess.map(l -> new HeldAgainst(Thresholds.of(l.levels()), why(l), null, guess)).orElse(NOTHING);
         }
-        return said(facts, mark.judgedBy());
+        try {
+            return new HeldAgainst(new ThresholdWords(LevelBook.standard(), facts.book()).parse(mark.judgedBy()).orElse(null), "",
+                    null, guess);
+        } catch (IllegalArgumentException e) {
+            String sentence = e.getMessage();
+            return new HeldAgainst(null, "", Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1) + ".", guess);
+        }
     }
 
     /** The same for one trace: what is guessed counts for volts that are no video. */
     public HeldAgainst forTrace(LoadedTrace trace) {
         boolean no = trace.logic() || !trace.unit().equals("V")
                 || !why.isEmpty() && trace.video() != null && trace.video().composite();
-        return no ? new HeldAgainst(null, "", problem) : this;
-    }
-
-    /** What words mean that a person types. */
-    public static HeldAgainst said(Facts facts, String words) {
-        try {
-            return new HeldAgainst(new ThresholdWords(LevelBook.standard(), facts.book()).parse(words).orElse(null), "", null);
-        } catch (IllegalArgumentException e) {
-            String sentence = e.getMessage();
-            return new HeldAgainst(null, "", Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1) + ".");
-        }
+        return no ? new HeldAgainst(null, "", problem, guess) : this;
     }
 
     /** The input on a mark's net that asks most of a high, and of these of a low; empty where no input's levels are known. */
-    public static Optional<PinLevels> guess(Facts facts, CaptureMark mark) {
+    private static Optional<PinLevels> guess(Facts facts, CaptureMark mark) {
         Net net = facts.recognised() ? facts.at(mark.page(), mark.at(), REACH).net() : null;
         List<PinLevels> inputs = net == null ? List.of()
                 : PinLevels.inputsOn(facts.network(), net.id(), LevelBook.standard());

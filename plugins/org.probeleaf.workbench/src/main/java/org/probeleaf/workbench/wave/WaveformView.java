@@ -50,6 +50,7 @@ public final class WaveformView extends SessionView {
     private ReferenceChooser against;
     private Button difference;
     private Button stacked;
+    private Button snap;
     private PlotCanvas plot;
     private Label readout;
     private FindingsPane findings;
@@ -92,7 +93,7 @@ public final class WaveformView extends SessionView {
         list.offer("Read otherwise\u2026", c -> session().filter(s -> !s.readOnly())
                 .ifPresent(s -> ReadOtherwiseDialog.ask(getSite().getShell(), s, c)));
         channels = new ChannelList(lower, this::draw);
-        stacked = check(lower, "Stacked", "Each trace in a pane of its own");
+        stacked = Tools.check(lower, "Stacked", "Each trace in a pane of its own", this::draw);
     }
 
     private static Composite column(Composite parent) {
@@ -112,30 +113,14 @@ public final class WaveformView extends SessionView {
         levels.control().setLayoutData(new RowData(165, SWT.DEFAULT));
         against = new ReferenceChooser(row, this::compareWith, this::compareWithFile);
         against.control().setLayoutData(new RowData(205, SWT.DEFAULT));
-        difference = check(row, "Difference", "The capture less the reference, in a strip of its own");
-        Button snap = check(row, "Snap", "Cursors go to edges that are near");
-        snap.addListener(SWT.Selection, e -> plot.snap(snap.getSelection()));
-        button(row, "fit", "Show all (Home)", () -> plot.showAll());
-        button(row, "help", "Keys on the plot (?)", () -> plot.toggleKeys());
+        difference = Tools.check(row, "Difference", "The capture less the reference, in a strip of its own", this::draw);
+        snap = Tools.check(row, "Snap", "Cursors go to edges that are near", () -> plot.snap(snap.getSelection()));
+        Tools.button(row, look.icon("fit"), "Show all (Home)", () -> plot.showAll());
+        Tools.button(row, look.icon("help"), "Keys on the plot (?)", () -> plot.toggleKeys());
         Button export = new Button(row, SWT.PUSH);
         export.setText("Export\u2026");
         export.setToolTipText("As PDF, SVG or PNG, as it is seen");
         export.addListener(SWT.Selection, e -> PlotExport.ask(getSite().getShell(), plot.plot(), exportName(), look));
-    }
-
-    private Button check(Composite parent, String words, String tip) {
-        Button check = new Button(parent, SWT.CHECK);
-        check.setText(words);
-        check.setToolTipText(tip);
-        check.addListener(SWT.Selection, e -> draw());
-        return check;
-    }
-
-    private void button(Composite parent, String icon, String tip, Runnable action) {
-        Button button = new Button(parent, SWT.PUSH);
-        button.setImage(look.icon(icon));
-        button.setToolTipText(tip);
-        button.addListener(SWT.Selection, e -> action.run());
     }
 
     private String exportName() {
@@ -212,8 +197,7 @@ public final class WaveformView extends SessionView {
         LoadedTrace measured = channels.measured();
         LoadedTrace known = reference == null || reference.id().equals(shown) ? null
                 : loaded(reference).flatMap(r -> r.comparableWith(measured)).orElse(null);
-        HeldAgainst by = mark == null || measured == null || facts().isEmpty() ? new HeldAgainst(null, "", null)
-                : HeldAgainst.of(facts().get(), mark).forTrace(measured);
+        HeldAgainst by = measured == null ? HeldAgainst.NOTHING : held(mark).forTrace(measured);
         Comparison comparison = known == null ? null
                 : session().flatMap(s -> s.captures().answers().comparison(measured, known)).orElse(null);
         plot.show(shown, measured == null ? List.of() : new PlotPanes(channels.shown(), measured, stacked.getSelection(),
@@ -227,24 +211,18 @@ public final class WaveformView extends SessionView {
 
     /** What may be chosen for the capture that is shown. */
     private void offer(CaptureMark mark) {
-        levels.show(mark == null ? "" : mark.judgedBy(), mark == null ? Optional.empty()
-                : facts().flatMap(f -> HeldAgainst.guess(f, mark)));
+        levels.show(mark == null ? "" : mark.judgedBy(), held(mark).guess());
         levels.control().setEnabled(mark != null);
         List<CaptureMark> others = new ArrayList<>(captures.stream().filter(c -> !c.id().equals(shown)).toList());
         others.addAll(files);
         Net net = net(mark);
         against.show(others, o -> files.contains(o) || net != null && net.equals(net(o)), reference);
-        shows(difference, reference != null && mark != null);
+        Tools.shows(difference, reference != null && mark != null);
     }
 
-    private static void shows(Button button, boolean visible) {
-        if (button.getVisible() != visible || button.getLayoutData() == null) {
-            RowData data = new RowData();
-            data.exclude = !visible;
-            button.setLayoutData(data);
-            button.setVisible(visible);
-            button.getParent().getParent().layout(true, true);
-        }
+    private HeldAgainst held(CaptureMark mark) {
+        return mark == null || facts().isEmpty() ? HeldAgainst.NOTHING
+                : session().map(s -> s.captures().answers().heldAgainst(facts().get(), mark)).orElse(HeldAgainst.NOTHING);
     }
 
     private Net net(CaptureMark mark) {
