@@ -104,8 +104,11 @@ class WaveformWindowTest {
     /** The signal never gets to 4 V. */
     private void threshold(WindowDriver window) {
         press(window, "74LS (guessed)");
-        window.key(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
+        window.await("the field to have the keys", r -> r.flag("typing"));
+        window.key(KeyEvent.VK_END);
+        window.key(KeyEvent.VK_HOME, KeyEvent.VK_SHIFT);
         window.type("4.0V");
+        window.await("the threshold to stand there", r -> r.place("4.0V").isPresent());
         window.key(KeyEvent.VK_ENTER);
         window.until("the threshold in the job", () -> "4.0V".equals(state().captures().get(1).judgedBy()));
         window.await("the other verdict", r -> r.shows("Static low for a threshold of 4 V")

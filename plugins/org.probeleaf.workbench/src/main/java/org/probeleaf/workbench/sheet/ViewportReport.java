@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Text;
 import org.probeleaf.workbench.correction.Correcting;
@@ -90,6 +91,10 @@ final class ViewportReport {
         });
     }
 
+    private static boolean types(Control focus) {
+        return focus instanceof Text || focus instanceof Combo combo && (combo.getStyle() & SWT.READ_ONLY) == 0;
+    }
+
     private void write() {
         Point corner = canvas.toDisplay(0, 0);
         ScreenWords words = new ScreenWords(canvas.getShell());
@@ -104,7 +109,7 @@ final class ViewportReport {
                 session.drawn(), session.facts().map(f -> f.recognised()).orElse(false), session.recognising(),
                 session.selectedNet().map(n -> n.id()).orElse(""),
                 session.facts().map(f -> f.state().revision()).orElse(-1L), canvas.isFocusControl(),
-                canvas.getDisplay().getFocusControl() instanceof Text,
+                types(canvas.getDisplay().getFocusControl()),
                 session.trouble().map(t -> t.text().replace("\\", "\\\\").replace("\"", "\\\"")).orElse(""),
                 session.routes().route().map(r -> r.nodes().size()).orElse(0), session.routes().at(),
                 session.suspects().finding().map(f -> f.suspects().stream().map(s -> s.ref())

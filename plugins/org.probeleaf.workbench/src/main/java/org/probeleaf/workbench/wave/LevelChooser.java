@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.probeleaf.schematic.partbook.LevelBook;
@@ -26,9 +27,8 @@ final class LevelChooser {
     private final Combo combo;
     private final Consumer<String> chosen;
     private String first = ASK;
-    private String shown = "";
-    private boolean typed;
-    private boolean setting;
+    /** What was last set or taken; where the field has something else, a person typed it. */
+    private String known = "";
 
     /** @param chosen told what is now said; empty for the guess */
     LevelChooser(Composite parent, Consumer<String> chosen) {
@@ -37,14 +37,19 @@ final class LevelChooser {
         combo.setToolTipText("What the levels are judged by: a logic family, a chip, a part's value, with a supply after it"
                 + " (74HC 4.5V), or one voltage that the next stage needs (2.0V). Enter takes it.");
         combo.setVisibleItemCount(20);
-        combo.addListener(SWT.Modify, e -> typed |= !setting);
         combo.addListener(SWT.Selection, e -> take());
         combo.addListener(SWT.DefaultSelection, e -> take());
-        combo.addListener(SWT.FocusOut, e -> {
-            if (typed) {
-                take();
+        combo.addListener(SWT.FocusOut, e -> take());
+        // What is typed next takes the place of what stands there.
+        combo.addListener(SWT.FocusIn, e -> e.display.asyncExec(() -> {
+            if (!combo.isDisposed() && combo.isFocusControl() && !typed()) {
+                combo.setSelection(new Point(0, combo.getText().length()));
             }
-        });
+        }));
+    }
+
+    private boolean typed() {
+        return !combo.getText().equals(known);
     }
 
     Combo control() {
@@ -58,25 +63,21 @@ final class LevelChooser {
      * @param guess what the net's inputs need
      */
     void show(String by, Optional<PinLevels> guess) {
-        if (typed && combo.isFocusControl()) {
+        if (typed() && combo.isFocusControl()) {
             return;
         }
         String start = guess.map(g -> g.levels().name() + GUESSED).orElse(ASK);
         String text = by.isBlank() ? start : by;
-        if (start.equals(first) && text.equals(shown) && combo.getItemCount() > 0 && !typed) {
-            return;
-        }
-        setting = true;
         if (!start.equals(first) || combo.getItemCount() == 0) {
             first = start;
             List<String> items = new ArrayList<>(List.of(first, ThresholdWords.NOTHING));
             LevelBook.standard().levels().forEach(l -> items.add(words(l)));
             combo.setItems(items.toArray(String[]::new));
         }
-        combo.setText(text);
-        shown = text;
-        typed = false;
-        setting = false;
+        known = text;
+        if (typed()) {
+            combo.setText(text);
+        }
     }
 
     private static String words(LogicLevels l) {
@@ -84,11 +85,11 @@ final class LevelChooser {
     }
 
     private void take() {
-        String text = combo.getText();
-        int beside = text.indexOf(BESIDE);
-        String by = (beside < 0 ? text : text.substring(0, beside)).strip();
-        typed = false;
-        shown = "";
-        chosen.accept(by.equals(first) || by.equals(ASK) ? "" : by);
+        if (typed()) {
+            known = combo.getText();
+            int beside = known.indexOf(BESIDE);
+            String by = (beside < 0 ? known : known.substring(0, beside)).strip();
+            chosen.accept(by.equals(first) || by.equals(ASK) ? "" : by);
+        }
     }
 }

@@ -93,6 +93,9 @@ final class ReferenceChooser {
     }
 
     private void select() {
-        combo.select(reference == null ? 0 : offered.stream().map(CaptureMark::id).toList().indexOf(reference.id()) + 1);
+        int at = reference == null ? 0 : offered.stream().map(CaptureMark::id).toList().indexOf(reference.id()) + 1;
+        if (combo.getSelectionIndex() != at) {
+            combo.select(at);
+        }
     }
 }
