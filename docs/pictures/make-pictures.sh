@@ -167,6 +167,27 @@ print(*json.load(open(sys.argv[1]))["places"][sys.argv[2]])' "$report" "$1")
   xdotool click 1
 }
 
+# What is understood of a capture before it is pinned.
+cp "$root/examples/tern-tl8/inp-strobe.csv" "$temp/"
+start_window work3 "$job"
+wait_for '"recognised":true,"recognising":false'
+# shellcheck disable=SC2046  # three words
+click_on $(pin_of IC5.8)
+settle
+xdotool key c
+wait_for 'It is delimited text'
+settle
+xdotool key ctrl+a
+xdotool type "$temp/inp-strobe.csv"
+settle
+settle
+whole=$window
+window=$(xdotool search --onlyvisible --name 'Pin a capture' | tail -n 1)
+picture window-capture
+window=$whole
+kill "$window_process"
+while kill -0 "$window_process" 2>/dev/null; do sleep 0.1; done
+
 # Two captures of the strobe of the inputs: judged with cursors on it, then laid on the good one.
 "$root/probeleaf" capture "$job" IC5.8 "$root/examples/tern-tl8/inp-strobe-good.csv" --note 'good board' >/dev/null
 "$root/probeleaf" capture "$job" IC5.8 "$root/examples/tern-tl8/inp-strobe.csv" --note 'while it reads' >/dev/null

@@ -29,7 +29,7 @@ import picocli.CommandLine.Spec;
 /** Imports, measures and plots a large capture, against a plain buffered parser of the same file. */
 @Command(name = "import", mixinStandardHelpOptions = true, description = {
     "Times a made capture of text being imported, measured and laid out for a first plot, against a parser that reads the"
-            + " same file line by line into doubles, alternating in one run."})
+            + " same file line by line into doubles, alternating in one run; then as many changes of VCD and samples of WAV."})
 public final class ImportCommand implements Callable<Integer> {
 
     private static final double GOAL = 2;
@@ -77,6 +77,7 @@ public final class ImportCommand implements Callable<Integer> {
                 print.printf(Locale.ROOT, "%-26s %6.2f s%n", names[i], Median.of(ours.get(i)));
             }
             print.printf(Locale.ROOT, "all three are %.2f of the plain parser; the goal is %.1f at most%n", all / base, GOAL);
+            OtherFormats.time(samples, rounds, print);
             print.flush();
             return all <= GOAL * base ? 0 : 1;
         } finally {
