@@ -23,9 +23,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.probeleaf.diagnosis.Seen;
 import org.probeleaf.job.Job;
 import org.probeleaf.job.change.AddReading;
+import org.probeleaf.job.change.OverruleReading;
 import org.probeleaf.job.change.PutBack;
 import org.probeleaf.job.details.JobDetails;
 import org.probeleaf.job.expectation.Expectation;
+import org.probeleaf.job.expectation.Outcome;
 import org.probeleaf.job.mark.Anchor;
 import org.probeleaf.job.mark.Board;
 import org.probeleaf.job.mark.KeptBoardChange;
@@ -94,15 +96,30 @@ class EpisodeTest {
         "5.02V,        5V±5%,   GOOD",
         "4.1V,         5V±5%,   BAD",
         "0.1V,         -,       LOW",
-        "3.9V,         -,       HIGH"})
+        "3.9V,         -,       HIGH",
+        "0.1-0.4V,     -,       LOW",
+        "0.2-1.4V,     74LS,    BAD",
+        "dead,         pulsing, BAD"})
     void of_aReading_saysWhatItSees(String typed, String expected, Seen seen) throws IOException {
         read("IC5.8", typed, expected);
         assertEquals(List.of(seen), episodes().get(0).seen().stream().map(o -> o.seen()).toList());
         assertEquals("IC5.8", episodes().get(0).seen().get(0).at().text());
     }
 
+    /** A reading judged bad: the person's word counts in its place, and so does that it is taken back. */
     @ParameterizedTest
-    @CsvSource({"1.4V", "4MHz", "3k3", "9V"})
+    @CsvSource(nullValues = "-", value = {"GOOD, GOOD", "BAD, BAD", "UNSURE, -", "-, BAD"})
+    void of_anOverruledReading_isTheWordOfThePerson(Outcome word, Seen seen) throws IOException {
+        read("IC5.8", "4.1V", "5V\u00b15%");
+        String id = job.state().readings().get(0).id();
+        job.apply(new OverruleReading(id, word, "the adaptor sags", later()));
+        assertEquals(seen == null ? List.of() : List.of(seen), episodes().get(0).seen().stream().map(o -> o.seen()).toList());
+        job.undo();
+        assertEquals(List.of(Seen.BAD), episodes().get(0).seen().stream().map(o -> o.seen()).toList());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1.4V", "4MHz", "3k3", "9V", "0.6 diode", "0.2-3.4V", "pulsing", "ESR 0.3", "1% duty"})
     void of_aReadingThatSaysNothing_isNothing(String typed) throws IOException {
         read("IC5.8", typed, null);
         assertEquals(List.of(), episodes().get(0).seen());

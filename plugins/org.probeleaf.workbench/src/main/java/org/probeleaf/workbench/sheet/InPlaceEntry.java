@@ -19,6 +19,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.probeleaf.job.change.Change;
 import org.probeleaf.job.expectation.RailName;
+import org.probeleaf.job.round.Offer;
 import org.probeleaf.workbench.look.Look;
 import org.probeleaf.workbench.look.Palette;
 import org.probeleaf.workbench.session.Selection;
@@ -97,6 +98,15 @@ final class InPlaceEntry {
                 expected.setText(rail.text());
                 expected.setToolTipText("From the name of the net, " + here.net().name() + ". Type over it, or take it away.");
             });
+        }
+    }
+
+    /** Shows what the part here would have it be, for the person to type; nothing is held against it by itself. */
+    void offer(Offer offer) {
+        if (expected != null && expected.getText().isEmpty()) {
+            expected.setMessage("should be (" + offer.expected() + ")");
+            expected.setToolTipText("Type " + offer.expected() + " to hold it against the levels of that family: " + offer.why()
+                    + ".");
         }
     }
 

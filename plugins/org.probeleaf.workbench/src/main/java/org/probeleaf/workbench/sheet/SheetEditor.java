@@ -13,6 +13,7 @@ import org.eclipse.ui.IEditorSite;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.contexts.IContextActivation;
 import org.eclipse.ui.contexts.IContextService;
+import org.probeleaf.job.round.Offer;
 import org.probeleaf.schematic.geometry.Point;
 import org.probeleaf.workbench.correction.Correcting;
 import org.probeleaf.workbench.correction.CorrectingStrip;
@@ -143,6 +144,9 @@ public final class SheetEditor extends SavedEditor {
         }
         entry = new InPlaceEntry(canvas, kind, () -> session.selection().orElse(at),
                 new org.eclipse.swt.graphics.Point((int) spot.x(), (int) spot.y()), session::apply);
+        if (kind == EntryKind.READING) {
+            session.facts().flatMap(f -> Offer.family(f.state(), f.book(), at.place())).ifPresent(entry::offer);
+        }
     }
 
     /** Closes what is open on the sheet, else lets the selection go. */
