@@ -9,6 +9,7 @@ import org.eclipse.swt.graphics.Point;
 import org.probeleaf.workbench.session.Selection;
 import org.probeleaf.workbench.sheet.SheetEditor;
 import org.probeleaf.workbench.wave.importing.PinDialog;
+import org.probeleaf.workbench.wave.photo.PhotoPin;
 
 /** Pins captures to places of the sheet: to the selected one, or to where a file is dropped. */
 public final class CapturePin {
@@ -43,6 +44,10 @@ public final class CapturePin {
     }
 
     private static void open(SheetEditor editor, Selection at, Path file) {
-        new PinDialog(editor.getSite().getShell(), editor.session(), at, file).open();
+        if (file != null && PhotoPin.isPhoto(file)) {
+            PhotoPin.ask(editor.getSite().getShell(), editor.session(), at, file);
+        } else {
+            new PinDialog(editor.getSite().getShell(), editor.session(), at, file).open();
+        }
     }
 }
