@@ -209,3 +209,22 @@ wait_for 'Differs from'
 press Difference
 settle
 picture window-compared
+kill "$window_process"
+while kill -0 "$window_process" 2>/dev/null; do sleep 0.1; done
+
+# Readings of one place over time, with a leg lifted between.
+"$root/probeleaf" reading "$job" IC5.8 '1.3V @ cold [scope, 10:1]' --expect 74LS >/dev/null
+"$root/probeleaf" change "$job" lift IC8.1 --temporary >/dev/null
+"$root/probeleaf" reading "$job" IC5.8 '0.2V @ cold [scope, 10:1]' --expect 74LS >/dev/null
+"$root/probeleaf" putback "$job" --all >/dev/null
+"$root/probeleaf" reading "$job" IC5.8 '1.4V @ warm [scope, 10:1]' --expect 74LS >/dev/null
+start_window work3 "$job"
+wait_for '"recognised":true,"recognising":false'
+settle
+xdotool mousemove --window "$window" 215 35 click 1
+wait_for '"plot":'
+settle
+click_on 1 985 580
+wait_for 'readings, the latest first'
+settle
+picture window-readings

@@ -117,7 +117,7 @@ class ReadingVerbsTest {
         Shell.run("reading", job, "IC5.8", "1.3V").done();
         Shell.run("change", job, "lift", "IC8.1", "--temporary").done();
         Shell.run("reading", job, "net:/INP", "0.2V").done();
-        List<String> lines = Shell.run("history", job, "IC5.8").done().out().lines().map(l -> l.substring(21)).toList();
+        List<String> lines = Shell.run("history", job, "IC5.8").done().out().lines().map(l -> l.substring(18)).toList();
         assertEquals(List.of("IC5.8 (sheet 1)  1.3 V", "-- IC8.1 lifted",
                 "net:/INP (sheet 1)  0.2 V; 1.1 V less since IC8.1 lifted"), lines.stream()
                         .map(l -> l.replace("200 mV", "0.2 V")).toList());

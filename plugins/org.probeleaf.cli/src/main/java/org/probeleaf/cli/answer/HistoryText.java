@@ -19,7 +19,7 @@ import org.probeleaf.schematic.place.Place;
 /** The answer of {@code history}. */
 public final class HistoryText {
 
-    private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss").withZone(ZoneId.systemDefault());
+    private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm").withZone(ZoneId.systemDefault());
 
     private HistoryText() {
     }
