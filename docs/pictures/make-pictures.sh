@@ -214,7 +214,7 @@ while kill -0 "$window_process" 2>/dev/null; do sleep 0.1; done
 
 # Readings of one place over time, with a leg lifted between.
 "$root/probeleaf" reading "$job" IC5.8 '1.3V @ cold [scope, 10:1]' --expect 74LS >/dev/null
-"$root/probeleaf" change "$job" lift IC8.1 --temporary >/dev/null
+"$root/probeleaf" change "$job" lift IC9.1 --temporary >/dev/null
 "$root/probeleaf" reading "$job" IC5.8 '0.2V @ cold [scope, 10:1]' --expect 74LS >/dev/null
 "$root/probeleaf" putback "$job" --all >/dev/null
 "$root/probeleaf" reading "$job" IC5.8 '1.4V @ warm [scope, 10:1]' --expect 74LS >/dev/null
