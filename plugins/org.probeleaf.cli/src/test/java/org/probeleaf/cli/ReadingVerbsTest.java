@@ -44,6 +44,7 @@ class ReadingVerbsTest {
                 first(Shell.run("reading", job, "IC5.8", "1.3V flat @ reset held [scope, 10:1]")));
         assertEquals("IC5.8 (sheet 1)  1.3 V @ warm [DMM]",
                 first(Shell.run("reading", job, "IC5.8", "1.3V", "--conditions", "warm", "--instrument", "DMM")));
+        assertEquals("IC5.8 (sheet 1)  1.2 V [DMM]", first(Shell.run("reading", job, "IC5.8", "1.2V []")));
     }
 
     @Test

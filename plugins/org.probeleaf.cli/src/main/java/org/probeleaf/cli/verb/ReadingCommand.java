@@ -36,7 +36,7 @@ import picocli.CommandLine.Parameters;
         + " verdict and its reason are printed.", "", "Values are written as on the bench: 11.8V, 3k3, 4R7, 100n,"
         + " 1.2M, -5, 2.4Vpp, 50Hz, 23C, \"0.6 diode\", \"ESR 0.8\", >20M, ~2.5V, 4.7-5.1V, H, L, pulsing, open. Words after the"
         + " value are kept as a remark: \"2.2V flat\". Behind an @ stand the conditions, in square brackets the instrument:"
-        + " \"2.2V flat @ reset held [scope, 10:1]\"."})
+        + " \"2.2V flat @ reset held [scope, 10:1]\"; [] is the instrument named last."})
 public final class ReadingCommand extends ChangeVerb {
 
     private static final String RAIL = "rail";
@@ -81,6 +81,7 @@ public final class ReadingCommand extends ChangeVerb {
     @Override
     Change change(Job job, Place place, Anchor anchor) throws IOException {
         Circumstances said = new Circumstances(conditions, instrument);
+        value = Circumstances.sameInstrument(value, job.state().readings());
         Instant now = Instant.now();
         if (!instead) {
             return new AddReading(ReadingMark.of(place, anchor, value, note, said, expected(job, place), now));

@@ -2,6 +2,7 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.job.mark;
 
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -17,6 +18,7 @@ public record Circumstances(String conditions, String instrument) {
     public static final Circumstances NONE = new Circumstances("", "");
 
     private static final Pattern INSTRUMENT = Pattern.compile("^(.*?)\\s*\\[([^\\[\\]]*)\\]\\s*$", Pattern.DOTALL);
+    private static final Pattern AGAIN = Pattern.compile("^(.*?)\\s*\\[\\s*\\]\\s*$", Pattern.DOTALL);
     private static final Pattern CONDITIONS = Pattern.compile("^(.*?)(?:^|\\s)@\\s*(\\S.*)$", Pattern.DOTALL);
 
     public Circumstances {
@@ -52,6 +54,23 @@ public record Circumstances(String conditions, String instrument) {
             conditions = at.group(2);
         }
         return new Typed(rest.strip(), new Circumstances(conditions, instrument));
+    }
+
+    /**
+     * A typed line with empty brackets at its end filled in with the instrument that was named last: {@code 2.2V []}.
+     *
+     * @param readings what was read so far, the oldest first
+     * @throws IllegalArgumentException with one sentence for a person where none was named yet
+     */
+    public static String sameInstrument(String line, List<ReadingMark> readings) {
+        Matcher again = AGAIN.matcher(line);
+        if (!again.matches()) {
+            return line;
+        }
+        String last = readings.stream().map(r -> r.circumstances().instrument()).filter(i -> !i.isEmpty())
+                .reduce((a, b) -> b).orElseThrow(() -> new IllegalArgumentException(
+                        "[] stands for the instrument used last, but none was named yet; write it like [DMM]"));
+        return again.group(1) + " [" + last + "]";
     }
 
     /** These, and where they say nothing what others say. */

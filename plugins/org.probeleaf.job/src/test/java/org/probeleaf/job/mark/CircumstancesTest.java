@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
+import java.util.List;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -91,5 +92,14 @@ class CircumstancesTest {
         assertEquals(mark.card(), right.card());
         assertEquals("warm", right.circumstances().conditions());
         assertEquals(Outcome.GOOD, right.verdict().outcome());
+    }
+
+    @Test
+    void sameInstrument_emptyBrackets_theOneNamedLast() {
+        List<ReadingMark> before = List.of(reading("5V [DMM]", null), reading("3V [scope, 10:1]", null), reading("2V", null));
+        assertEquals("2.2V flat @ warm [scope, 10:1]", Circumstances.sameInstrument("2.2V flat @ warm []", before));
+        assertEquals("2.2V [DMM]", Circumstances.sameInstrument("2.2V [DMM]", before));
+        assertEquals("2.2V", Circumstances.sameInstrument("2.2V", before));
+        assertThrows(IllegalArgumentException.class, () -> Circumstances.sameInstrument("2.2V []", List.of()));
     }
 }

@@ -2,6 +2,7 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.workbench.sheet;
 
+import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
@@ -19,6 +20,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.probeleaf.job.change.Change;
 import org.probeleaf.job.expectation.RailName;
+import org.probeleaf.job.mark.ReadingMark;
 import org.probeleaf.job.round.Offer;
 import org.probeleaf.workbench.look.Look;
 import org.probeleaf.workbench.look.Palette;
@@ -36,6 +38,7 @@ final class InPlaceEntry {
     private final Supplier<Selection> at;
     private final Consumer<Change> commit;
     private final Look look;
+    private List<ReadingMark> before = List.of();
     private Understanding now;
 
     /**
@@ -101,6 +104,11 @@ final class InPlaceEntry {
         }
     }
 
+    /** What was read so far, the oldest first. */
+    void readings(List<ReadingMark> readings) {
+        before = readings;
+    }
+
     /** Shows what the part here would have it be, for the person to type; nothing is held against it by itself. */
     void offer(Offer offer) {
         if (expected != null && expected.getText().isEmpty()) {
@@ -130,7 +138,7 @@ final class InPlaceEntry {
     }
 
     private void understand() {
-        now = Understanding.of(kind, text.getText(), expected == null ? "" : expected.getText(), at.get());
+        now = Understanding.of(kind, text.getText(), expected == null ? "" : expected.getText(), at.get(), before);
         if (understood == null) {
             return;
         }

@@ -144,6 +144,7 @@ public final class SheetEditor extends SavedEditor {
         }
         entry = new InPlaceEntry(canvas, kind, () -> session.selection().orElse(at),
                 new org.eclipse.swt.graphics.Point((int) spot.x(), (int) spot.y()), session::apply);
+        session.facts().ifPresent(f -> entry.readings(f.state().readings()));
         if (kind == EntryKind.READING) {
             session.facts().flatMap(f -> Offer.family(f.state(), f.book(), at.place())).ifPresent(entry::offer);
         }

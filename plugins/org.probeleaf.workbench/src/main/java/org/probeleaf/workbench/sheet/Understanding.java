@@ -3,6 +3,7 @@
 package org.probeleaf.workbench.sheet;
 
 import java.time.Instant;
+import java.util.List;
 
 import org.probeleaf.job.change.AddLabel;
 import org.probeleaf.job.change.AddNote;
@@ -10,6 +11,7 @@ import org.probeleaf.job.change.AddReading;
 import org.probeleaf.job.change.Change;
 import org.probeleaf.job.expectation.Expectation;
 import org.probeleaf.job.expectation.Outcome;
+import org.probeleaf.job.mark.Circumstances;
 import org.probeleaf.job.mark.LabelMark;
 import org.probeleaf.job.mark.NoteMark;
 import org.probeleaf.job.mark.ReadingMark;
@@ -28,8 +30,9 @@ record Understanding(String words, Outcome outcome, Change change) {
      * Understands a text.
      *
      * @param expected what a reading should be; may be blank
+     * @param before   what was read so far, the oldest first
      */
-    static Understanding of(EntryKind kind, String text, String expected, Selection at) {
+    static Understanding of(EntryKind kind, String text, String expected, Selection at, List<ReadingMark> before) {
         if (text.isBlank()) {
             return new Understanding(kind.hint(), null, null);
         }
@@ -39,14 +42,15 @@ record Understanding(String words, Outcome outcome, Change change) {
                     new AddLabel(LabelMark.of(at.place(), at.anchor(), text, now)));
             case NOTE -> new Understanding("Enter pins the note", null,
                     new AddNote(NoteMark.of(at.place(), at.anchor(), text, now)));
-            case READING -> reading(text, expected, at, now);
+            case READING -> reading(text, expected, at, before, now);
         };
     }
 
-    private static Understanding reading(String text, String expected, Selection at, Instant now) {
+    private static Understanding reading(String text, String expected, Selection at, List<ReadingMark> before, Instant now) {
         try {
             Expectation expectation = expected.isBlank() ? null : Expectation.parse(expected);
-            ReadingMark mark = ReadingMark.of(at.place(), at.anchor(), text, "", expectation, now);
+            ReadingMark mark = ReadingMark.of(at.place(), at.anchor(), Circumstances.sameInstrument(text, before), "",
+                    expectation, now);
             String words = mark.shown() + "  " + mark.value().kind().title()
                     + (mark.remark().isEmpty() ? "" : ", " + mark.remark())
                     + (mark.circumstances().conditions().isEmpty() ? "" : ", conditions: " + mark.circumstances().conditions())

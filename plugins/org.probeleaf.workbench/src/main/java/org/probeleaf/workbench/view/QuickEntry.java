@@ -4,6 +4,7 @@ package org.probeleaf.workbench.view;
 
 import java.time.Instant;
 import java.util.Locale;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -17,6 +18,7 @@ import org.eclipse.swt.widgets.Text;
 import org.probeleaf.job.change.AddReading;
 import org.probeleaf.job.expectation.Expectation;
 import org.probeleaf.job.mark.Anchor;
+import org.probeleaf.job.mark.Circumstances;
 import org.probeleaf.job.mark.ReadingMark;
 import org.probeleaf.job.round.RoundPin;
 import org.probeleaf.schematic.geometry.Point;
@@ -119,7 +121,8 @@ final class QuickEntry {
         }
         try {
             ReadingMark r = reading(new Anchor(1, new Point(0, 0)), text.getText());
-            say(r.value().text() + "  " + r.value().kind().title()
+            say(r.shown() + "  " + r.value().kind().title()
+                    + (r.circumstances().isEmpty() ? "" : " " + r.circumstances().text())
                     + (r.verdict() == null ? "" : ": " + r.verdict().reason()), false);
         } catch (IllegalArgumentException e) {
             say(e.getMessage(), true);
@@ -133,7 +136,8 @@ final class QuickEntry {
 
     private ReadingMark reading(Anchor anchor, String typed) {
         Expectation expected = now.expected().isEmpty() ? null : Expectation.parse(now.expected());
-        return ReadingMark.of(now.place(), anchor, typed, "", expected, Instant.now());
+        List<ReadingMark> before = host.session().flatMap(SheetSession::facts).map(f -> f.state().readings()).orElse(List.of());
+        return ReadingMark.of(now.place(), anchor, Circumstances.sameInstrument(typed, before), "", expected, Instant.now());
     }
 
     private void enter() {
