@@ -29,6 +29,9 @@ final class LevelChooser {
     private String first = ASK;
     /** What was last set or taken; where the field has something else, a person typed it. */
     private String known = "";
+    /** What was taken and is on its way to the job; null where nothing is. */
+    private String underway;
+    private boolean keyed;
 
     /** @param chosen told what is now said; empty for the guess */
     LevelChooser(Composite parent, Consumer<String> chosen) {
@@ -39,7 +42,12 @@ final class LevelChooser {
         combo.setVisibleItemCount(20);
         combo.addListener(SWT.Selection, e -> take());
         combo.addListener(SWT.DefaultSelection, e -> take());
-        combo.addListener(SWT.FocusOut, e -> take());
+        combo.addListener(SWT.KeyDown, e -> keyed = true);
+        combo.addListener(SWT.FocusOut, e -> {
+            if (keyed) {
+                take();
+            }
+        });
         // What is typed next takes the place of what stands there.
         combo.addListener(SWT.FocusIn, e -> e.display.asyncExec(() -> {
             if (!combo.isDisposed() && combo.isFocusControl() && !typed()) {
@@ -63,9 +71,11 @@ final class LevelChooser {
      * @param guess what the net's inputs need
      */
     void show(String by, Optional<PinLevels> guess) {
-        if (typed() && combo.isFocusControl()) {
+        boolean late = underway != null && !by.equals(underway) && combo.isFocusControl();
+        if (late || keyed && typed() && combo.isFocusControl()) {
             return;
         }
+        underway = null;
         String start = guess.map(g -> g.levels().name() + GUESSED).orElse(ASK);
         String text = by.isBlank() ? start : by;
         if (!start.equals(first) || combo.getItemCount() == 0) {
@@ -85,11 +95,13 @@ final class LevelChooser {
     }
 
     private void take() {
+        keyed = false;
         if (typed()) {
             known = combo.getText();
             int beside = known.indexOf(BESIDE);
             String by = (beside < 0 ? known : known.substring(0, beside)).strip();
-            chosen.accept(by.equals(first) || by.equals(ASK) ? "" : by);
+            underway = by.equals(first) || by.equals(ASK) ? "" : by;
+            chosen.accept(underway);
         }
     }
 }
