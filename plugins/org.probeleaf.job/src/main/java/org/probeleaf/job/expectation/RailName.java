@@ -3,6 +3,7 @@
 package org.probeleaf.job.expectation;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -25,20 +26,32 @@ public final class RailName {
 
     /** What it should be; empty where the name says no voltage. A bare number counts only with a sign ({@code +5}). */
     public static Optional<Expectation> expectation(String net) {
+        OptionalDouble volts = volts(net, false);
+        if (volts.isEmpty()) {
+            return Optional.empty();
+        }
+        Quantity nominal = Quantity.of(QuantityKind.VOLTAGE_DC, volts.getAsDouble());
+        return Optional.of(new Tolerance(nominal, Math.abs(nominal.value()) * SHARE, nominal.text() + "\u00b15%"));
+    }
+
+    /**
+     * The volts that a name says; empty where it says none, or none but 0.
+     *
+     * @param supply whether the net is known to be a supply, so that a bare number ({@code 5}) is one of volts
+     */
+    public static OptionalDouble volts(String net, boolean supply) {
         Matcher m = VOLTS.matcher(net.strip());
         if (!m.matches()) {
-            return Optional.empty();
+            return OptionalDouble.empty();
         }
         String sign = m.group("sign");
         boolean volt = m.group("v2") != null || m.group("v1") != null && !m.group("v1").isEmpty();
-        if (!volt && sign.isEmpty()) {
-            return Optional.empty();
+        if (!volt && sign.isEmpty() && !supply) {
+            return OptionalDouble.empty();
         }
         String fraction = m.group("point") != null ? m.group("point") : m.group("after") != null ? m.group("after") : "0";
         double volts = Double.parseDouble(m.group("whole") + "." + fraction);
         boolean below = !sign.isEmpty() && !sign.equals("+");
-        Quantity nominal = Quantity.of(QuantityKind.VOLTAGE_DC, below ? -volts : volts);
-        return volts == 0 ? Optional.empty()
-                : Optional.of(new Tolerance(nominal, volts * SHARE, nominal.text() + "\u00b15%"));
+        return volts == 0 ? OptionalDouble.empty() : OptionalDouble.of(below ? -volts : volts);
     }
 }

@@ -2,12 +2,15 @@
 // SPDX-FileCopyrightText: The Probeleaf authors
 package org.probeleaf.job.round;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 import org.probeleaf.job.expectation.LogicFamily;
+import org.probeleaf.job.expectation.RailName;
 import org.probeleaf.schematic.netlist.LabelKind;
 import org.probeleaf.schematic.netlist.Net;
 import org.probeleaf.schematic.netlist.NetLabel;
@@ -28,7 +31,6 @@ import org.probeleaf.schematic.partbook.PinType;
 record PinLook(String words, String expected) {
 
     private static final PinLook NONE = new PinLook("", "");
-    private static final Pattern RAIL = Pattern.compile("([+-]?)(\\d+)(?:[.,V](\\d+))?V?(?:[A-Z]{0,3})?");
     private static final Pattern GROUND = Pattern.compile("(?:[ADPS]?GND[A-Z]?|0V|VSS|EARTH)");
     private static final Pattern LOGIC = Pattern.compile("(?:[A-Z]{1,3}-?)?(74|54)([A-Z]{0,4})\\d{2,4}.*");
     private static final Pattern CMOS = Pattern.compile("(?:[A-Z]{1,3}-?)?1?4[05]\\d\\dB?[A-Z]*");
@@ -84,22 +86,18 @@ record PinLook(String words, String expected) {
     private static Optional<String> rail(Net net) {
         boolean supply = net.labels().stream().anyMatch(l -> l.kind() == LabelKind.POWER);
         return net.labels().stream().filter(l -> l.kind() == LabelKind.POWER).map(NetLabel::text)
-                .map(PinLook::voltage).flatMap(Optional::stream).findFirst()
+                .map(n -> voltage(n, true)).flatMap(Optional::stream).findFirst()
                 .or(() -> net.name() != null && (supply || net.name().matches("[+-].*")
-                        || GROUND.matcher(net.name().toUpperCase(Locale.ROOT)).matches()) ? voltage(net.name())
+                        || GROUND.matcher(net.name().toUpperCase(Locale.ROOT)).matches()) ? voltage(net.name(), supply)
                         : Optional.empty());
     }
 
-    private static Optional<String> voltage(String name) {
-        String plain = name.strip().toUpperCase(Locale.ROOT);
-        if (GROUND.matcher(plain).matches()) {
+    private static Optional<String> voltage(String name, boolean supply) {
+        if (GROUND.matcher(name.strip().toUpperCase(Locale.ROOT)).matches()) {
             return Optional.of("0");
         }
-        Matcher m = RAIL.matcher(plain);
-        if (!m.matches()) {
-            return Optional.empty();
-        }
-        return Optional.of((m.group(1).equals("-") ? "-" : "") + m.group(2)
-                + (m.group(3) == null ? "" : "." + m.group(3)));
+        OptionalDouble volts = RailName.volts(name, supply);
+        return volts.isEmpty() ? Optional.empty()
+                : Optional.of(BigDecimal.valueOf(volts.getAsDouble()).stripTrailingZeros().toPlainString());
     }
 }
