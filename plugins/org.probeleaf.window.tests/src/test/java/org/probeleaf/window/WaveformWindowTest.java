@@ -117,7 +117,8 @@ class WaveformWindowTest {
     }
 
     private static void compare(WindowDriver window) {
-        press(window, "compare with nothing");
+        window.openList(window.await("the list of references", r -> r.place("compare with nothing").isPresent())
+                .place("compare with nothing").orElseThrow());
         window.key(KeyEvent.VK_DOWN);
         window.key(KeyEvent.VK_ENTER);
         Report report = window.await("the difference in words", r -> r.shows("Differs from good.csv")

@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
@@ -114,6 +115,27 @@ final class WindowDriver implements AutoCloseable {
         move(screen);
         robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
         robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    }
+
+    /** Opens a list by a click and waits until it lies over what was below; keys sent before are lost. */
+    void openList(Point list) {
+        Rectangle below = new Rectangle((int) list.x() - 40, (int) list.y() + 24, 80, 24);
+        move(list);
+        int[] before = pixels(below);
+        robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+        until("the list to open", () -> !Arrays.equals(before, pixels(below)));
+        int[][] last = {pixels(below)};
+        until("the list to stand still", () -> {
+            int[] now = pixels(below);
+            boolean still = Arrays.equals(now, last[0]);
+            last[0] = now;
+            return still;
+        });
+    }
+
+    private int[] pixels(Rectangle area) {
+        return robot.createScreenCapture(area).getRGB(0, 0, area.width, area.height, null, 0, area.width);
     }
 
     void rightClick(Point screen) {
