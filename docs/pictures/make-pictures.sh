@@ -224,7 +224,8 @@ settle
 xdotool mousemove --window "$window" 215 35 click 1
 wait_for '"plot":'
 settle
-click_on 1 985 580
-wait_for 'readings, the latest first'
+press Readings
+xdotool key Down Return
+wait_for '"selected":"N'
 settle
 picture window-readings

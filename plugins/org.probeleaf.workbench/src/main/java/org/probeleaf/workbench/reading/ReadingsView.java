@@ -60,10 +60,10 @@ public final class ReadingsView extends SessionView {
         head = new Head(parent, look);
         trend = new TrendCanvas(parent);
         table = new PlainTable<>(parent, HistoryStep.class, this::go);
-        table.column("When", 16, 62, s -> when(s.when()), null);
-        table.column("At", 16, 56, ReadingsView::at, null);
-        table.column("Reading", 40, 110, ReadingsView::what, this::icon);
-        table.column("Against the one before", 28, 90, ReadingsView::change, null);
+        table.column("When", 12, 54, s -> when(s.when()), null);
+        table.column("At", 12, 52, ReadingsView::at, null);
+        table.column("Reading", 42, 120, ReadingsView::what, this::icon);
+        table.column("Change", 34, 100, ReadingsView::change, null);
         table.hint("Select a pin or a net on the sheet to see what was read there over time. R pins a reading.");
         table.colours(s -> s instanceof Done ? look.colour(Palette.QUIET) : null);
         foot = new Foot(parent);
