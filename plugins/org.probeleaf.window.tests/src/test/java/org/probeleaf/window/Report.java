@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import com.fasterxml.jackson.jr.ob.JSON;
 
@@ -46,6 +47,17 @@ record Report(Map<String, Object> values) {
     /** Whether a row of a list or a label in sight has these words. */
     boolean shows(String words) {
         return row(words).isPresent();
+    }
+
+    /** What follows on these words in rows and labels in sight that begin with them. */
+    Stream<String> rowsAfter(String words) {
+        return ((List<?>) values.get("rows")).stream().map(r -> ((List<?>) r).get(0).toString())
+                .filter(r -> r.startsWith(words)).map(r -> r.substring(words.length()));
+    }
+
+    /** Whether a field or a button in sight has these words in it. */
+    boolean says(String words) {
+        return ((Map<?, ?>) values.get("places")).keySet().stream().anyMatch(k -> k.toString().contains(words));
     }
 
     /** The middle of the first row or label in sight that has these words, on the screen. */

@@ -13,6 +13,8 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.Text;
 import org.probeleaf.workbench.correction.Correcting;
 import org.probeleaf.workbench.session.SessionListener;
@@ -28,6 +30,8 @@ final class ViewportReport {
     private final SheetSession session;
     private final Correcting correcting;
     private final Path file;
+    /** Whether a menu stands open, of the sheet or of a list. */
+    private boolean menu;
 
     ViewportReport(SheetCanvas canvas, SheetSession session, Correcting correcting) {
         this.correcting = correcting;
@@ -46,8 +50,8 @@ final class ViewportReport {
             });
             canvas.getDisplay().addFilter(SWT.MouseUp, e -> later());
             canvas.getDisplay().addFilter(SWT.KeyUp, e -> later());
-            canvas.getMenu().addListener(SWT.Show, e -> later());
-            canvas.getMenu().addListener(SWT.Hide, e -> later());
+            canvas.getDisplay().addFilter(SWT.Show, e -> menu(e, true));
+            canvas.getDisplay().addFilter(SWT.Hide, e -> menu(e, false));
             session.addListener(new SessionListener() {
                 @Override
                 public void factsChanged() {
@@ -79,6 +83,13 @@ final class ViewportReport {
                     later();
                 }
             });
+        }
+    }
+
+    private void menu(Event event, boolean shown) {
+        if (event.widget instanceof Menu) {
+            menu = shown;
+            later();
         }
     }
 
@@ -116,7 +127,7 @@ final class ViewportReport {
                         .collect(Collectors.joining(" "))).orElse(""),
                 session.suspects().finding().map(f -> f.next()).map(n -> n.at().text()).orElse(""),
                 correcting.task().map(t -> t.name() + " " + correcting.picks().size()).orElse(""),
-                correcting.misses(), correcting.trial().map(t -> t.works() ? "DONE" : "NOT").orElse(""), canvas.getMenu().isVisible(),
+                correcting.misses(), correcting.trial().map(t -> t.works() ? "DONE" : "NOT").orElse(""), menu,
                 words.rows(), words.places(), corner.x, corner.y, canvas.getSize().x, canvas.getSize().y, pages);
         try {
             Path next = file.resolveSibling(file.getFileName() + ".next");

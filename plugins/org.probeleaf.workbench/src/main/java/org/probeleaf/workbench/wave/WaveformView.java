@@ -88,7 +88,7 @@ public final class WaveformView extends SessionView {
         list.column("Capture", 60, 90, CaptureMark::fileName, c -> look.icon("wave"));
         list.column("At", 40, 60, c -> c.place().text(), null);
         list.hint("Select a pin or a net on the sheet and press C to pin a capture there: text of a scope or a logger, VCD,"
-                + " WAV.");
+                + " WAV, a photograph of a screen.");
         list.onChoice(this::choose);
         list.offer("Read otherwise\u2026", c -> session().filter(s -> !s.readOnly())
                 .ifPresent(s -> ReadOtherwiseDialog.ask(getSite().getShell(), s, c)));

@@ -155,7 +155,9 @@ public final class PinDialog extends TitleAreaDialog {
         if (PhotoPin.isPhoto(capture)) {
             Shell owner = getParentShell();
             super.okPressed();
-            PhotoPin.ask(owner, session, at, capture);
+            if (PhotoPin.ask(owner, session, at, capture)) {
+                RecentCaptures.add(capture);
+            }
         } else if (reading.good()) {
             RecentCaptures.add(capture);
             session.pinCapture(capture, at, ImportWords.of(reading.options()));

@@ -16,12 +16,14 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.probeleaf.photo.graticule.Corners;
 import org.probeleaf.photo.picture.Picture;
 import org.probeleaf.photo.reading.PhotoOptions;
 import org.probeleaf.photo.reading.PhotoReading;
+import org.probeleaf.waveform.measure.Measures;
 import org.probeleaf.waveform.plot.Ink;
 import org.probeleaf.waveform.plot.Plot;
 import org.probeleaf.waveform.plot.PlotTrace;
@@ -37,6 +39,7 @@ final class PhotoDialog extends TitleAreaDialog {
     private static final String WORKING = "Looking for the graticule and the trace\u2026";
 
     private final String name;
+    private final String ok;
     private final Picture picture;
     private PhotoOptions options;
     private PhotoReading reading;
@@ -44,16 +47,19 @@ final class PhotoDialog extends TitleAreaDialog {
     private PhotoCanvas canvas;
     private PhotoFields fields;
     private Canvas preview;
+    private Label figures;
     private Text notes;
     private PlotTrace plot;
 
     /**
      * @param name  of the file and the place
+     * @param ok    what the button says that ends it well
      * @param start what is said already
      */
-    PhotoDialog(Shell parent, String name, Picture picture, PhotoOptions start) {
+    PhotoDialog(Shell parent, String name, String ok, Picture picture, PhotoOptions start) {
         super(parent);
         this.name = name;
+        this.ok = ok;
         this.picture = picture;
         this.options = start;
         setShellStyle(getShellStyle() | SWT.RESIZE | SWT.MAX);
@@ -79,7 +85,7 @@ final class PhotoDialog extends TitleAreaDialog {
     @Override
     protected Control createDialogArea(Composite parent) {
         Composite area = (Composite) super.createDialogArea(parent);
-        setTitle(name);
+        setTitle(name.replace("&", "&&"));
         setMessage(WORKING);
         Composite both = new Composite(area, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(2).margins(10, 8).spacing(12, 6).applyTo(both);
@@ -99,6 +105,9 @@ final class PhotoDialog extends TitleAreaDialog {
         PlotPaint paint = new PlotPaint(new Look(preview));
         Look look = new Look(preview);
         preview.addListener(SWT.Paint, e -> paint(e.gc, paint, look));
+        figures = new Label(side, SWT.NONE);
+        figures.setText("\n");
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(figures);
         notes = new Text(side, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL);
         GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, 130).applyTo(notes);
         work = new PhotoWork(picture, parent.getDisplay(), this::told);
@@ -109,7 +118,8 @@ final class PhotoDialog extends TitleAreaDialog {
 
     @Override
     protected void createButtonsForButtonBar(Composite parent) {
-        super.createButtonsForButtonBar(parent);
+        createButton(parent, IDialogConstants.OK_ID, ok, true).setEnabled(false);
+        createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false);
         ask();
     }
 
@@ -135,10 +145,10 @@ final class PhotoDialog extends TitleAreaDialog {
         try {
             options = fields.options(options);
         } catch (IllegalArgumentException e) {
-            state(null, e.getMessage());
+            state(null, null, e.getMessage());
             return;
         }
-        state(null, null);
+        state(null, null, null);
         setMessage(WORKING);
         work.ask(options);
     }
@@ -149,13 +159,14 @@ final class PhotoDialog extends TitleAreaDialog {
         }
         canvas.show(result.graticule() == null ? null : result.graticule().map(),
                 result.reading() == null ? null : result.reading().trace());
-        state(result.reading(), result.problem());
+        state(result.reading(), result.measures(), result.problem());
     }
 
-    private void state(PhotoReading now, String problem) {
+    private void state(PhotoReading now, Measures measures, String problem) {
         reading = now;
         plot = now == null || !options.scaled() ? null
                 : PlotTrace.of("as read", now.imported().capture().channels().get(0), Ink.trace(0));
+        figures.setText(measures == null || !options.scaled() ? "\n" : PhotoFigures.of(measures));
         notes.setText(now == null || !options.scaled() ? "" : String.join("\n", now.imported().notes().assumed()));
         setErrorMessage(problem == null ? null : inTheWindow(problem));
         if (problem == null) {

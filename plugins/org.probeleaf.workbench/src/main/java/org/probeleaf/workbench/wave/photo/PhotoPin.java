@@ -38,21 +38,27 @@ public final class PhotoPin {
         }
     }
 
-    /** Asks how a photograph is to be read, and pins it to a place. */
-    public static void ask(Shell shell, SheetSession session, Selection at, Path file) {
+    /**
+     * Asks how a photograph is to be read, and pins it to a place.
+     *
+     * @return whether it was pinned
+     */
+    public static boolean ask(Shell shell, SheetSession session, Selection at, Path file) {
         String name = file.getFileName().toString();
         try {
             byte[] bytes = Files.readAllBytes(file);
-            PhotoDialog dialog = new PhotoDialog(shell, name + " at " + at.place().text(), PictureReader.read(bytes),
+            PhotoDialog dialog = new PhotoDialog(shell, name + " at " + at.place().text(), "Pin", PictureReader.read(bytes),
                     PhotoOptions.none());
             if (dialog.open() == Window.OK) {
                 session.captures().pin(name, bytes, PhotoWords.of(dialog.options()), dialog.reading().imported(), at);
+                return true;
             }
         } catch (CaptureException e) {
             tell(shell, name + ": " + e.getMessage());
         } catch (IOException e) {
             tell(shell, name + " cannot be read; check the name");
         }
+        return false;
     }
 
     /**
@@ -62,10 +68,10 @@ public final class PhotoPin {
      */
     public static void again(Shell shell, SheetSession session, CaptureMark mark, byte[] bytes) {
         try {
-            PhotoDialog dialog = new PhotoDialog(shell, mark.fileName() + " at " + mark.place().text(),
+            PhotoDialog dialog = new PhotoDialog(shell, mark.fileName() + " at " + mark.place().text(), "Read so",
                     PictureReader.read(bytes), PhotoWords.are(mark.readAs()) ? PhotoWords.parse(mark.readAs())
                             : PhotoOptions.none());
-            if (dialog.open() == Window.OK) {
+            if (dialog.open() == Window.OK && !PhotoWords.of(dialog.options()).equals(mark.readAs())) {
                 session.apply(new ReadCaptureAs(mark.id(), PhotoWords.of(dialog.options()), Instant.now()));
             }
         } catch (CaptureException | IllegalArgumentException e) {

@@ -14,6 +14,8 @@ import org.probeleaf.photo.reading.PhotoOptions;
 import org.probeleaf.photo.reading.PhotoReader;
 import org.probeleaf.photo.reading.PhotoReading;
 import org.probeleaf.waveform.format.CaptureException;
+import org.probeleaf.waveform.measure.Measures;
+import org.probeleaf.waveform.measure.WaveMeasurer;
 
 /** Reads a photograph on a thread of its own, again and again as more is said of it; only the last answer is told. */
 final class PhotoWork {
@@ -24,9 +26,10 @@ final class PhotoWork {
      * @param options   that were asked for
      * @param graticule where it lies, or null where none was found
      * @param reading   what was read, or null
+     * @param measures  of it, or null
      * @param problem   why there is none, in a sentence, or null
      */
-    record Result(PhotoOptions options, Graticule graticule, PhotoReading reading, String problem) {
+    record Result(PhotoOptions options, Graticule graticule, PhotoReading reading, Measures measures, String problem) {
     }
 
     private final ExecutorService thread = Executors.newSingleThreadExecutor(r -> {
@@ -73,9 +76,11 @@ final class PhotoWork {
                 graticule = PhotoReader.graticule(picture, options);
                 known = options;
             }
-            return new Result(options, graticule, PhotoReader.read(picture, graticule, options), null);
+            PhotoReading reading = PhotoReader.read(picture, graticule, options);
+            return new Result(options, graticule, reading, WaveMeasurer.standard().measure(
+                    reading.imported().capture().channels().get(0)), null);
         } catch (CaptureException e) {
-            return new Result(options, graticule, null, e.getMessage());
+            return new Result(options, graticule, null, null, e.getMessage());
         }
     }
 

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: The Probeleaf authors
+package org.probeleaf.workbench.wave.photo;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.probeleaf.waveform.measure.Figure;
+import org.probeleaf.waveform.measure.Measures;
+import org.probeleaf.waveform.measure.Si;
+
+/** The figures by which a person sees whether volts and time per division were said right. */
+final class PhotoFigures {
+
+    private static final int DIGITS = 3;
+
+    private PhotoFigures() {
+    }
+
+    /** Amplitude, and the frequency of what repeats itself; a line each. */
+    static String of(Measures m) {
+        List<String> lines = new ArrayList<>();
+        if (m.amplitude().known()) {
+            lines.add("Amplitude " + words(m.amplitude(), "V"));
+        } else {
+            lines.add("Peak to peak " + Si.text(m.peakToPeak(), DIGITS, "V"));
+        }
+        lines.add(m.frequency().known() ? "Frequency " + words(m.frequency(), "Hz") : "No frequency: " + m.frequency().reason());
+        return String.join("\n", lines);
+    }
+
+    private static String words(Figure figure, String unit) {
+        return Si.text(figure.value(), DIGITS, unit) + " \u00b1 " + Si.text(figure.uncertainty(), 2, unit);
+    }
+}
