@@ -108,11 +108,26 @@ class PhotographWindowTest {
         window.key(KeyEvent.VK_DOWN);
         window.key(KeyEvent.VK_ENTER);
         window.await("the scale as it was said", r -> r.place("500 mV").isPresent() && r.place("20 \u00b5s").isPresent()
-                && r.flag("typing") && r.place("Read so").isPresent());
+                && r.flag("typing") && r.place("Read so").isPresent() && r.says("was found at"));
+        corner(window);
+        press(window, "500 mV");
+        window.await("the field to have the keys", r -> r.flag("typing"));
         window.key(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
         window.type("1V");
         window.await("the other figures", r -> near(r, "Amplitude ", QuantityKind.VOLTAGE_DC, 2 * AMPLITUDE));
         window.key(KeyEvent.VK_ENTER);
+    }
+
+    /** A corner is moved by keys, and found again. */
+    private static void corner(WindowDriver window) {
+        press(window, "photograph");
+        window.await("the picture to have the keys", r -> !r.flag("typing"));
+        window.key(KeyEvent.VK_2);
+        window.key(KeyEvent.VK_RIGHT);
+        window.await("the graticule where it was marked", r -> r.says("as marked"));
+        window.picture("photograph-corner");
+        press(window, "&Find corners");
+        window.await("the graticule found", r -> r.says("was found at"));
     }
 
     /** In the view of waveforms. */

@@ -24,6 +24,7 @@ record FigureRow(String name, String value, String uncertainty) {
     private static final int DIGITS = 4;
     /** Rates of video are told apart by their fifth digit. */
     private static final int RATE = 6;
+    private static final double LEAST_PERCENT = 1e-3;
 
     /** The figures of a trace, those that people ask for first at the top. */
     static List<FigureRow> of(LoadedTrace trace) {
@@ -92,8 +93,13 @@ record FigureRow(String name, String value, String uncertainty) {
                 figure.known() ? "\u00b1 " + Si.text(figure.uncertainty(), 2, unit) : ""));
     }
 
+    /** What is left of zero by rounding is zero. */
+    private static String percent(double value) {
+        return Si.text(Math.abs(value) < LEAST_PERCENT ? 0 : value, 3, "%");
+    }
+
     private static void percent(List<FigureRow> rows, String name, Figure figure, double by) {
-        rows.add(new FigureRow(name, figure.known() ? Si.text(figure.value() * by, 3, "%") : figure.reason(),
+        rows.add(new FigureRow(name, figure.known() ? percent(figure.value() * by) : figure.reason(),
                 figure.known() ? "\u00b1 " + Si.text(figure.uncertainty() * by, 2, "%") : ""));
     }
 }

@@ -35,6 +35,7 @@ final class PhotoCanvas {
     private static final int LONGEST = 1600;
     private static final int REACH = 16;
     private static final int HANDLE = 6;
+    private static final String TIP = "Drag a corner, or take it with 1 to 4 and move it with the arrows, with Shift by ten pixels";
     private static final String[] NAMES = {"top left", "top right", "bottom right", "bottom left"};
 
     private final Canvas canvas;
@@ -60,6 +61,7 @@ final class PhotoCanvas {
         this.picked = picked;
         canvas = new Canvas(parent, SWT.DOUBLE_BUFFERED | SWT.BORDER);
         canvas.setData("name", "photograph");
+        canvas.setToolTipText(TIP);
         look = new Look(canvas);
         Picture shown = Scaling.smaller(picture, Scaling.factor(picture, LONGEST));
         ImageData data = new ImageData(shown.width(), shown.height(), 32, new PaletteData(0xff0000, 0xff00, 0xff));
@@ -73,13 +75,14 @@ final class PhotoCanvas {
         canvas.addListener(SWT.MouseMove, this::move);
         canvas.addListener(SWT.MouseUp, this::up);
         canvas.addListener(SWT.KeyDown, this::key);
-        canvas.addListener(SWT.Traverse, e -> e.doit = true);
+        canvas.addListener(SWT.Traverse, e -> e.doit = e.detail != SWT.TRAVERSE_ARROW_NEXT
+                && e.detail != SWT.TRAVERSE_ARROW_PREVIOUS);
         canvas.addListener(SWT.FocusIn, e -> canvas.redraw());
         canvas.addListener(SWT.FocusOut, e -> canvas.redraw());
         canvas.getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
             public void getName(AccessibleEvent e) {
-                e.result = "Photograph; 1 to 4 take a corner, arrows move it";
+                e.result = "Photograph; 1 to 4 take a corner, arrows move it. " + words();
             }
         });
     }
@@ -261,7 +264,7 @@ final class PhotoCanvas {
     private void up(Event e) {
         if (dragging) {
             dragging = false;
-            left(true);
+            settled();
         }
     }
 
@@ -277,15 +280,17 @@ final class PhotoCanvas {
                     s.x() + (e.keyCode == SWT.ARROW_LEFT ? -step : e.keyCode == SWT.ARROW_RIGHT ? step : 0),
                     s.y() + (e.keyCode == SWT.ARROW_UP ? -step : e.keyCode == SWT.ARROW_DOWN ? step : 0)));
             e.doit = false;
-            left(false);
+            settled();
         }
     }
 
-    private void left(boolean byMouse) {
+    /** Tells where the corners are now. */
+    private void settled() {
         map = null;
         canvas.redraw();
         try {
             moved.accept(Corners.sorted(corners));
+            canvas.setToolTipText(TIP);
         } catch (IllegalArgumentException crossed) {
             // Corners on top of each other make no screen; they wait until one is moved on.
             canvas.setToolTipText(crossed.getMessage());
@@ -293,7 +298,7 @@ final class PhotoCanvas {
     }
 
     /** What the taken corner is called and where it is. */
-    String words() {
+    private String words() {
         if (corners.size() < 4) {
             return "";
         }

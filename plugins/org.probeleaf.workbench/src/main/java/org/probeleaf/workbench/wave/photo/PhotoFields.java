@@ -29,14 +29,13 @@ final class PhotoFields {
     private final Combo divisions;
     private final Text zero;
     private final Combo colour;
-    private final Button pick;
-    private boolean setting;
 
     /**
      * @param changed called when anything else is said
      * @param asked   called to take the colour from the picture
+     * @param again   called to find the corners anew
      */
-    PhotoFields(Composite parent, PhotoOptions start, Runnable changed, Runnable asked) {
+    PhotoFields(Composite parent, PhotoOptions start, Runnable changed, Runnable asked, Runnable again) {
         panel = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(3).applyTo(panel);
         volts = text("&Volts per division", "as 500mV", "volts");
@@ -44,29 +43,22 @@ final class PhotoFields {
         label("&Divisions");
         divisions = new Combo(panel, SWT.DROP_DOWN);
         divisions.setItems(FOUND, "10x8", "12x8", "10x10", "14x8", "8x8");
-        wide(divisions, "divisions");
+        beside(divisions, "divisions");
+        button("&Find corners", "Finds the corners of the graticule anew, and forgets where you moved them", again);
         zero = text("&0 V above centre", "divisions", "zero");
         zero.setToolTipText("How many divisions above the centre of the screen 0 V lies; below it negative");
         label("Tra&ce");
         colour = new Combo(panel, SWT.DROP_DOWN);
         colour.setItems(FOUND, "yellow", "green", "cyan", "blue", "magenta", "red", "orange", "amber", "white", "black");
-        colour.setData("name", "colour");
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(colour);
-        pick = new Button(panel, SWT.PUSH);
-        pick.setText("From the &picture");
-        pick.setToolTipText("Click on the trace in the picture to take its colour");
-        pick.addListener(SWT.Selection, e -> asked.run());
+        beside(colour, "colour");
+        button("From &picture", "Click on the trace in the picture to take its colour", asked);
         volts.setText(start.volts() > 0 ? Si.text(start.volts(), "V") : "");
         seconds.setText(start.seconds() > 0 ? Si.text(start.seconds(), "s") : "");
         divisions.setText(start.divisions() == null ? FOUND : start.divisions().text());
         zero.setText(Si.text(start.zero(), ""));
         colour.setText(start.colour() == null ? FOUND : start.colour().text());
         for (org.eclipse.swt.widgets.Control c : new org.eclipse.swt.widgets.Control[] {volts, seconds, divisions, zero, colour}) {
-            c.addListener(SWT.Modify, e -> {
-                if (!setting) {
-                    changed.run();
-                }
-            });
+            c.addListener(SWT.Modify, e -> changed.run());
         }
     }
 
@@ -79,7 +71,9 @@ final class PhotoFields {
     }
 
     private void label(String words) {
-        new Label(panel, SWT.NONE).setText(words);
+        Label label = new Label(panel, SWT.NONE);
+        label.setText(words);
+        GridDataFactory.swtDefaults().align(SWT.BEGINNING, SWT.CENTER).applyTo(label);
     }
 
     private Text text(String words, String hint, String name) {
@@ -88,6 +82,20 @@ final class PhotoFields {
         text.setMessage(hint);
         wide(text, name);
         return text;
+    }
+
+    private void button(String words, String tip, Runnable action) {
+        Button button = new Button(panel, SWT.PUSH);
+        button.setText(words);
+        button.setToolTipText(tip);
+        button.addListener(SWT.Selection, e -> action.run());
+        GridDataFactory.fillDefaults().applyTo(button);
+    }
+
+    /** A field that leaves room for a button. */
+    private static void beside(org.eclipse.swt.widgets.Control control, String name) {
+        control.setData("name", name);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(control);
     }
 
     private static void wide(org.eclipse.swt.widgets.Control control, String name) {
