@@ -5,6 +5,7 @@ package org.probeleaf.photo.reading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 import org.probeleaf.photo.graticule.Divisions;
 import org.probeleaf.photo.graticule.Graticule;
@@ -114,6 +115,16 @@ public final class PhotoReader {
         return (lines ? MEASURED : MARKED) / graticule.map().pixels();
     }
 
+    private static Optional<String> second(FollowedTrace trace) {
+        return switch (trace.second()) {
+            case NONE -> Optional.empty();
+            case ALIKE -> Optional.of("There seems to be another trace of the same colour; one was followed, look whether it is"
+                    + " the right one.");
+            case UNLIKE -> Optional.of("There seems to be a trace of another colour; one was followed, say the colour of the"
+                    + " other to follow that.");
+        };
+    }
+
     private static List<String> notes(Graticule graticule, FollowedTrace trace, PhotoOptions options, Channel channel) {
         List<String> notes = new ArrayList<>();
         String corners = graticule.map().corners().text();
@@ -136,6 +147,7 @@ public final class PhotoReader {
         notes.add("It is " + Si.text(trace.pen() * perDivision(options.volts()), 2, "V")
                 + " thick; with the graticule, levels are uncertain by " + Si.text(channel.resolution() / 2, 2, "V")
                 + " and times by " + Si.text(channel.jitter(), 2, "s") + ".");
+        second(trace).ifPresent(notes::add);
         if (trace.covered() < 0.97) {
             notes.add(String.format(Locale.ROOT, "It is not seen in %.0f %% of the screen's width; gaps are left as gaps.",
                     100 * (1 - trace.covered())));

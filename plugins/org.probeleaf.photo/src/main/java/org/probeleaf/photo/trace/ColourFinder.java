@@ -18,6 +18,7 @@ final class ColourFinder {
     private final FlatScreen flat;
     private final float[] size;
     private final float floor;
+    private float[] next;
 
     ColourFinder(FlatScreen flat) {
         this.flat = flat;
@@ -53,8 +54,7 @@ final class ColourFinder {
                 }
             }
         }
-        int best = -1;
-        double most = 0;
+        double[] score = new double[BINS];
         for (int b = 0; b < BINS; b++) {
             int[] together = columns[b].clone();
             if (b < 2 * HUES) {
@@ -65,14 +65,37 @@ final class ColourFinder {
                 }
             }
             double covered = Arrays.stream(together).filter(n -> n > 0).count() / (double) (flat.width - 2 * rim);
-            double score = count[b] == 0 ? 0 : covered * covered * Math.sqrt(strength[b] / count[b])
+            score[b] = count[b] == 0 ? 0 : covered * covered * Math.sqrt(strength[b] / count[b])
                     * Math.sqrt(Math.min(1, count[b] / (double) flat.width));
-            if (score > most) {
-                most = score;
+        }
+        int best = greatest(score);
+        for (int b = 0; best >= 0 && b < BINS; b++) {
+            score[b] = near(b, best) ? 0 : score[b];
+        }
+        int after = best < 0 ? -1 : greatest(score);
+        next = after < 0 ? null : mean(after, strong, rim);
+        return best < 0 ? null : mean(best, strong, rim);
+    }
+
+    /** The way of the next best colour, plainly another than the one that {@link #find} found; null for none. */
+    float[] next() {
+        return next;
+    }
+
+    private static int greatest(double[] score) {
+        int best = -1;
+        for (int b = 0; b < score.length; b++) {
+            if (score[b] > (best < 0 ? 0 : score[best])) {
                 best = b;
             }
         }
-        return best < 0 ? null : mean(best, strong, rim);
+        return best;
+    }
+
+    /** Hues that are the same or stand beside each other, as of a trace and its rim. */
+    private static boolean near(int a, int b) {
+        int apart = Math.floorMod(a - b, HUES);
+        return a == b || a < 2 * HUES && b < 2 * HUES && a / HUES == b / HUES && (apart <= 1 || apart == HUES - 1);
     }
 
     /** Of each column what stands out most, evened over columns, so that dim steep edges are seen beside bright tops. */

@@ -14,8 +14,20 @@ import org.probeleaf.photo.picture.Picture;
  * @param pen         how thick it is, in divisions
  * @param colour      what was followed, {@code 0xRRGGBB}
  * @param darker      whether it is darker than the background
+ * @param second      what else there is to follow
  */
-public record FollowedTrace(int perDivision, double[] down, double pen, int colour, boolean darker) {
+public record FollowedTrace(int perDivision, double[] down, double pen, int colour, boolean darker, Second second) {
+
+    /** Whether there is another trace on the screen. */
+    public enum Second {
+        /** None was seen. */
+        NONE,
+        /** One of the same colour. */
+        ALIKE,
+        /** One of another colour; looked for only where no colour was said. */
+        UNLIKE
+    }
+
 
     /**
      * Follows a trace.
@@ -33,13 +45,21 @@ public record FollowedTrace(int perDivision, double[] down, double pen, int colo
             return null;
         }
         Strokes strokes = Strokes.of(flat, way, finder.floor());
-        ThinLine line = ThinLine.of(StrokeChooser.choose(strokes));
+        Strokes.Stroke[] chosen = StrokeChooser.choose(strokes);
+        ThinLine line = ThinLine.of(chosen);
         double[] down = new double[line.middle.length];
         for (int i = 0; i < down.length; i++) {
             down[i] = line.middle[i] / flat.scale;
         }
         return new FollowedTrace(flat.scale, down, line.pen / flat.scale, colour(flat, way, strokes.usual),
-                way[0] + way[1] + way[2] < 0);
+                way[0] + way[1] + way[2] < 0, second(strokes, chosen, colour == null ? finder.next() : null, finder.floor()));
+    }
+
+    private static Second second(Strokes strokes, Strokes.Stroke[] chosen, float[] next, float floor) {
+        if (OtherTrace.alike(strokes, chosen)) {
+            return Second.ALIKE;
+        }
+        return next != null && OtherTrace.unlike(strokes.flat, next, floor, chosen) ? Second.UNLIKE : Second.NONE;
     }
 
     private static int colour(FlatScreen flat, float[] way, double usual) {
