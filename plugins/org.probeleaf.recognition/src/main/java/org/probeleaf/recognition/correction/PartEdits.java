@@ -65,7 +65,7 @@ final class PartEdits {
     /** The wires that end at the outline, or within it, and at no pin of another part. */
     private List<Pin> looseEnds(Correction.AddPart c) {
         Box reach = c.box().grow(AT_OUTLINE);
-        List<Pin> pins = new ArrayList<>();
+        List<LooseEnd> ends = new ArrayList<>();
         for (NetDraft net : draft.nets) {
             for (Seg seg : net.segs) {
                 for (Point end : List.of(seg.a(), seg.b())) {
@@ -74,13 +74,20 @@ final class PartEdits {
                     boolean taken = loose && draft.pins().stream().anyMatch(p -> p.pin().at() != null
                             && p.pin().page() == c.page() && p.pin().at().distance(end) <= 2 * Draft.TOUCH);
                     if (loose && !taken) {
-                        pins.add(Pin.drawn(null, null, c.unit(), c.page(), end, net.id));
+                        Point far = end == seg.a() ? seg.b() : seg.a();
+                        ends.add(new LooseEnd(Pin.drawn(null, null, c.unit(), c.page(), end, net.id), far));
                     }
                 }
             }
         }
-        pins.sort(Comparator.comparing((Pin p) -> p.at().y()).thenComparing(p -> p.at().x()));
-        return pins;
+        // Ends of two nets may meet at a spot: where they come from tells them apart, not how the nets are numbered.
+        ends.sort(Comparator.comparing((LooseEnd e) -> e.pin().at().y()).thenComparing(e -> e.pin().at().x())
+                .thenComparing(e -> e.far().y()).thenComparing(e -> e.far().x()));
+        return ends.stream().map(LooseEnd::pin).toList();
+    }
+
+    /** A pin at the end of a wire, and where that wire comes from. */
+    private record LooseEnd(Pin pin, Point far) {
     }
 
     Outcome edit(Correction.EditPart c) {

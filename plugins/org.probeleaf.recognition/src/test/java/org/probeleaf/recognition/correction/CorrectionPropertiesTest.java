@@ -19,6 +19,7 @@ import java.util.Set;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -99,6 +100,13 @@ class CorrectionPropertiesTest {
         Netlist again = renamed(netlist(), id -> "Z" + (100 - Integer.parseInt(id.substring(1))));
         assertEquals(nets(Corrections.apply(netlist(), corrections).netlist()),
                 nets(Corrections.apply(again, corrections).netlist()));
+    }
+
+    /** Wires of two nets end at one spot in the new part: found by the property above. */
+    @Example
+    void apply_partOverEndsThatMeet_pinsInTheSameOrder() {
+        apply_otherIdsAndOrder_givesTheSameNets(List.of(new Correction.Ignore(1, Box.of(10, 10, 50, 50)),
+                new Correction.AddPart(1, Box.of(0, 0, 90, 50), "U1", null, "1")));
     }
 
     @Property(tries = 300)
