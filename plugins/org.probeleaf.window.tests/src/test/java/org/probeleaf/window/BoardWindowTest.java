@@ -5,47 +5,28 @@ package org.probeleaf.window;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.probeleaf.job.Job;
-import org.probeleaf.job.JobException;
 import org.probeleaf.job.JobState;
 import org.probeleaf.schematic.board.BoardChange;
 import org.probeleaf.schematic.geometry.Point;
 import org.probeleaf.schematic.place.Place;
 
-/** What is done to the board, with mouse and keyboard on the example; see {@link WindowTest} for what is needed. */
-class BoardWindowTest {
+/** What is done to the board, with mouse and keyboard on the example; see {@link WindowCase} for what is needed. */
+class BoardWindowTest extends WindowCase {
 
-    private static final Path HOME = Path.of(System.getProperty("probeleaf.workbench", "none"));
-    private static final Path EXAMPLE = Path.of(System.getProperty("probeleaf.example", "none"));
     /** Where the strobe /RD ends at IC5.9; the body of C17; the output IC5.3 and the input IC6.9. */
     private static final Point GATE_INPUT = new Point(900, 570);
     private static final Point OUTPUT = new Point(735, 420);
     private static final Point INPUT = new Point(540, 550);
 
-    @TempDir
-    Path folder;
-    private Path job;
-
-    @BeforeAll
-    static void needsDisplay() {
-        boolean required = "required".equals(System.getenv("PROBELEAF_WINDOW_TESTS"));
-        boolean there = System.getenv("DISPLAY") != null && Files.isExecutable(HOME.resolve("launch"));
-        assumeTrue(there || required, "there is no display, or the window is not assembled: ./probeleaf test has both");
-    }
-
     @Test
     void lift_forNow_isHandedOverOnlyWhenAcceptedOrUndone() throws Exception {
         Path sheet = Files.copy(EXAMPLE, folder.resolve("board.pdf"));
-        job = folder.resolve("board.probeleaf");
         Path out = folder.resolve("board-handover").resolve("board-marked.pdf");
         try (WindowDriver window = WindowDriver.start(HOME, folder, sheet)) {
             Report report = window.await("the sheets to be read", r -> r.flag("recognised") && !r.flag("recognising"));
@@ -77,7 +58,6 @@ class BoardWindowTest {
     @Test
     void link_ofTwoPins_makesOneNet() throws Exception {
         Path sheet = Files.copy(EXAMPLE, folder.resolve("board.pdf"));
-        job = folder.resolve("board.probeleaf");
         try (WindowDriver window = WindowDriver.start(HOME, folder, sheet)) {
             Report report = window.await("the sheets to be read", r -> r.flag("recognised") && !r.flag("recognising"));
             window.click(report.onScreen(1, OUTPUT).orElseThrow());
@@ -100,13 +80,5 @@ class BoardWindowTest {
     private static String net(JobState state, String ref, String number) {
         return state.onBench().part(ref).orElseThrow().pins().stream().filter(p -> number.equals(p.number()))
                 .findFirst().orElseThrow().net();
-    }
-
-    private JobState state() {
-        try (Job open = Job.openToRead(job)) {
-            return open.state();
-        } catch (JobException e) {
-            throw new AssertionError(e.getMessage(), e);
-        }
     }
 }

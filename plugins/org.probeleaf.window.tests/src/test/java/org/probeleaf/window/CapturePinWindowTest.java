@@ -5,7 +5,6 @@ package org.probeleaf.window;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.awt.event.KeyEvent;
 import java.nio.charset.StandardCharsets;
@@ -14,33 +13,17 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.probeleaf.job.Job;
 import org.probeleaf.job.JobException;
-import org.probeleaf.job.JobState;
 import org.probeleaf.job.details.JobDetails;
 import org.probeleaf.schematic.geometry.Point;
 
-/** A capture is pinned from the sheet and its reading put right, by keyboard; see {@link WindowTest} for what is needed. */
-class CapturePinWindowTest {
+/** A capture is pinned from the sheet and its reading put right, by keyboard; see {@link WindowCase} for what is needed. */
+class CapturePinWindowTest extends WindowCase {
 
-    private static final Path HOME = Path.of(System.getProperty("probeleaf.workbench", "none"));
-    private static final Path EXAMPLE = Path.of(System.getProperty("probeleaf.example", "none"));
     /** The strobe /RD where it leaves IC1.21. */
     private static final Point STROBE = new Point(450, 450);
-
-    @TempDir
-    Path folder;
-    private Path job;
-
-    @BeforeAll
-    static void needsDisplay() {
-        boolean required = "required".equals(System.getenv("PROBELEAF_WINDOW_TESTS"));
-        boolean there = System.getenv("DISPLAY") != null && Files.isExecutable(HOME.resolve("launch"));
-        assumeTrue(there || required, "there is no display, or the window is not assembled: ./probeleaf test has both");
-    }
 
     /** Two columns of volts with a decimal comma; nothing tells how far apart the samples are. */
     private static byte[] recording() {
@@ -56,9 +39,8 @@ class CapturePinWindowTest {
         byte[] bytes = recording();
         Path file = Files.write(folder.resolve("strobe.csv"), bytes);
         Path sheet = Files.copy(EXAMPLE, folder.resolve("board.pdf"));
-        job = folder.resolve("board.probeleaf");
-        Job.create(job, List.of(sheet), JobDetails.blank()).close();
-        try (WindowDriver window = WindowDriver.start(HOME, folder, job)) {
+        Job.create(job(), List.of(sheet), JobDetails.blank()).close();
+        try (WindowDriver window = WindowDriver.start(HOME, folder, job())) {
             Report report = window.await("the sheets to be read", r -> r.flag("recognised") && !r.flag("recognising")
                     && r.onScreen(1, STROBE).isPresent());
             window.click(report.onScreen(1, STROBE).orElseThrow());
@@ -98,18 +80,10 @@ class CapturePinWindowTest {
     }
 
     private void pinned(byte[] bytes) throws JobException {
-        try (Job open = Job.openToRead(job)) {
+        try (Job open = Job.openToRead(job())) {
             assertEquals("interval=5.0E-8", open.state().captures().get(0).readAs());
             assertEquals("IC1.21", open.state().captures().get(0).place().text());
             assertArrayEquals(bytes, open.captureBytes(open.state().captures().get(0)));
-        }
-    }
-
-    private JobState state() {
-        try (Job open = Job.openToRead(job)) {
-            return open.state();
-        } catch (JobException e) {
-            throw new AssertionError(e.getMessage(), e);
         }
     }
 }

@@ -4,18 +4,14 @@ package org.probeleaf.window;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.probeleaf.job.Job;
-import org.probeleaf.job.JobException;
 import org.probeleaf.job.JobState;
 import org.probeleaf.recognition.Progress;
 import org.probeleaf.recognition.correction.Correction;
@@ -25,30 +21,16 @@ import org.probeleaf.schematic.netlist.Part;
 import org.probeleaf.schematic.netlist.Pin;
 import org.probeleaf.schematic.partbook.PartBook;
 
-/** Corrections made with mouse and keyboard on the example; see {@link WindowTest} for what is needed. */
-class CorrectionWindowTest {
+/** Corrections made with mouse and keyboard on the example; see {@link WindowCase} for what is needed. */
+class CorrectionWindowTest extends WindowCase {
 
-    private static final Path HOME = Path.of(System.getProperty("probeleaf.workbench", "none"));
-    private static final Path EXAMPLE = Path.of(System.getProperty("probeleaf.example", "none"));
     /** Where the branch to IC5.9 leaves the wire of /RD, with a junction; on that wire; and on the branch. */
     private static final Point TEE = new Point(830, 450);
     private static final Point STROBE = new Point(720, 450);
     private static final Point BRANCH = new Point(830, 520);
 
-    @TempDir
-    Path folder;
-    private Path job;
-
-    @BeforeAll
-    static void needsDisplay() {
-        boolean required = "required".equals(System.getenv("PROBELEAF_WINDOW_TESTS"));
-        boolean there = System.getenv("DISPLAY") != null && Files.isExecutable(HOME.resolve("launch"));
-        assumeTrue(there || required, "there is no display, or the window is not assembled: ./probeleaf test has both");
-    }
-
     private WindowDriver start() throws Exception {
         Path sheet = Files.copy(EXAMPLE, folder.resolve("board.pdf"));
-        job = folder.resolve("board.probeleaf");
         return WindowDriver.start(HOME, folder, sheet);
     }
 
@@ -88,7 +70,7 @@ class CorrectionWindowTest {
             window.until("the correction back", () -> corrections().size() == 1);
             assertEquals(0, window.closeWindow());
         }
-        try (Job again = Job.open(job)) {
+        try (Job again = Job.open(job())) {
             again.setNetlist(again.recognise(PartBook.standard(), Progress.NONE));
             assertEquals(List.of(), again.state().netlist().doubts());
             assertTrue(!pin(again.state(), "IC1", "21").net().equals(pin(again.state(), "IC5", "9").net()));
@@ -150,14 +132,6 @@ class CorrectionWindowTest {
 
     private List<Correction> corrections() {
         return state().sheetReading().corrections().stream().map(k -> k.correction()).toList();
-    }
-
-    private JobState state() {
-        try (Job open = Job.openToRead(job)) {
-            return open.state();
-        } catch (JobException e) {
-            throw new AssertionError(e.getMessage(), e);
-        }
     }
 
     private static Pin pin(JobState state, String ref, String number) {

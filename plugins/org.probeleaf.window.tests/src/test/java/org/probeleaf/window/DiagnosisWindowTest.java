@@ -6,48 +6,28 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.probeleaf.job.Job;
-import org.probeleaf.job.JobException;
-import org.probeleaf.job.JobState;
 import org.probeleaf.schematic.geometry.Point;
 
 /**
  * From a pin that looks wrong to the parts that may be to blame, with mouse and keyboard on the example; see
- * {@link WindowTest} for what is needed.
+ * {@link WindowCase} for what is needed.
  */
-class DiagnosisWindowTest {
+class DiagnosisWindowTest extends WindowCase {
 
-    private static final Path HOME = Path.of(System.getProperty("probeleaf.workbench", "none"));
-    private static final Path EXAMPLE = Path.of(System.getProperty("probeleaf.example", "none"));
     /** The strobe /RD where it leaves IC1.21, where it ends at its gate, IC5.9, and the gate's output, IC5.8. */
     private static final Point STROBE = new Point(450, 450);
     private static final Point GATE_INPUT = new Point(900, 570);
     private static final Point GATE_OUTPUT = new Point(985, 580);
 
-    @TempDir
-    Path folder;
-    private Path job;
-
-    @BeforeAll
-    static void needsDisplay() {
-        boolean required = "required".equals(System.getenv("PROBELEAF_WINDOW_TESTS"));
-        boolean there = System.getenv("DISPLAY") != null && Files.isExecutable(HOME.resolve("launch"));
-        assumeTrue(there || required, "there is no display, or the window is not assembled: ./probeleaf test has both");
-    }
-
     @Test
     void strobe_followedLiftedAndRead_leadsToSuspectsAndBack() throws Exception {
         Path sheet = Files.copy(EXAMPLE, folder.resolve("board.pdf"));
-        job = folder.resolve("board.probeleaf");
         try (WindowDriver window = WindowDriver.start(HOME, folder, sheet)) {
             window.await("the sheets to be read", r -> r.flag("recognised") && !r.flag("recognising"));
             press(window, "Trace");
@@ -58,11 +38,6 @@ class DiagnosisWindowTest {
             putBack(window);
             assertEquals(0, window.closeWindow());
         }
-    }
-
-    private static void press(WindowDriver window, String words) {
-        Report report = window.await(words + " to be in sight", r -> r.place(words).isPresent());
-        window.click(report.place(words).orElseThrow());
     }
 
     private static void select(WindowDriver window, Point spot) {
@@ -124,13 +99,5 @@ class DiagnosisWindowTest {
         window.await("the empty list", r -> r.place("Put-back").isPresent());
         window.key(KeyEvent.VK_H, KeyEvent.VK_CONTROL);
         window.await("the sheets handed over", r -> r.text("trouble").contains("board-marked.pdf"));
-    }
-
-    private JobState state() {
-        try (Job open = Job.openToRead(job)) {
-            return open.state();
-        } catch (JobException e) {
-            throw new AssertionError(e.getMessage(), e);
-        }
     }
 }

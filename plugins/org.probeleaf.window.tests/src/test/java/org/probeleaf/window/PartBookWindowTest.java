@@ -4,35 +4,20 @@ package org.probeleaf.window;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.probeleaf.schematic.geometry.Point;
 
-/** A part of the technician's own, with mouse and keyboard on the example; see {@link WindowTest} for what is needed. */
-class PartBookWindowTest {
+/** A part of the technician's own, with mouse and keyboard on the example; see {@link WindowCase} for what is needed. */
+class PartBookWindowTest extends WindowCase {
 
-    private static final Path HOME = Path.of(System.getProperty("probeleaf.workbench", "none"));
-    private static final Path EXAMPLE = Path.of(System.getProperty("probeleaf.example", "none"));
     /** The strobe /RD where it leaves IC1.21, and the body of its gate IC5C. */
     private static final Point STROBE = new Point(450, 450);
     private static final Point GATE = new Point(940, 580);
-
-    @TempDir
-    Path folder;
-
-    @BeforeAll
-    static void needsDisplay() {
-        boolean required = "required".equals(System.getenv("PROBELEAF_WINDOW_TESTS"));
-        boolean there = System.getenv("DISPLAY") != null && Files.isExecutable(HOME.resolve("launch"));
-        assumeTrue(there || required, "there is no display, or the window is not assembled: ./probeleaf test has both");
-    }
 
     @Test
     void keep_aChangedType_countsInTheTraceAtOnce() throws Exception {
@@ -80,11 +65,6 @@ class PartBookWindowTest {
         window.key(KeyEvent.VK_DELETE);
         window.key(KeyEvent.VK_DELETE);
         window.type("out");
-    }
-
-    private static void press(WindowDriver window, String words) {
-        Report report = window.await(words + " to be in sight", r -> r.place(words).isPresent());
-        window.click(report.place(words).orElseThrow());
     }
 
     private static void select(WindowDriver window, Point spot) {

@@ -4,7 +4,6 @@ package org.probeleaf.window;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.awt.Color;
 import java.awt.event.KeyEvent;
@@ -12,22 +11,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.probeleaf.job.Job;
 import org.probeleaf.job.JobException;
-import org.probeleaf.job.JobState;
 import org.probeleaf.job.details.JobDetails;
 import org.probeleaf.schematic.geometry.Point;
 import org.probeleaf.schematic.quantity.BenchValue;
 import org.probeleaf.schematic.quantity.QuantityKind;
 
-/** The photograph of a scope's screen is pinned and read otherwise, by keyboard; see {@link WindowTest} for what is needed. */
-class PhotographWindowTest {
+/** The photograph of a scope's screen is pinned and read otherwise, by keyboard; see {@link WindowCase} for what is needed. */
+class PhotographWindowTest extends WindowCase {
 
-    private static final Path HOME = Path.of(System.getProperty("probeleaf.workbench", "none"));
-    private static final Path EXAMPLE = Path.of(System.getProperty("probeleaf.example", "none"));
     /** The strobe /RD where it leaves IC1.21. */
     private static final Point STROBE = new Point(450, 450);
     /** Three divisions of 500 mV, and a period of two and a half divisions of 20 us. */
@@ -35,25 +29,13 @@ class PhotographWindowTest {
     private static final double FREQUENCY = 20e3;
     private static final double WITHIN = 0.03;
 
-    @TempDir
-    Path folder;
-    private Path job;
-
-    @BeforeAll
-    static void needsDisplay() {
-        boolean required = "required".equals(System.getenv("PROBELEAF_WINDOW_TESTS"));
-        boolean there = System.getenv("DISPLAY") != null && Files.isExecutable(HOME.resolve("launch"));
-        assumeTrue(there || required, "there is no display, or the window is not assembled: ./probeleaf test has both");
-    }
-
     @Test
     void photograph_isPinnedMeasuredAndReadOtherwise() throws Exception {
         byte[] bytes = new ScreenPicture().square(2.3, -0.7, 2.5, new Color(250, 230, 30)).png();
         Path file = Files.write(folder.resolve("strobe.png"), bytes);
         Path sheet = Files.copy(EXAMPLE, folder.resolve("board.pdf"));
-        job = folder.resolve("board.probeleaf");
-        Job.create(job, List.of(sheet), JobDetails.blank()).close();
-        try (WindowDriver window = WindowDriver.start(HOME, folder, job)) {
+        Job.create(job(), List.of(sheet), JobDetails.blank()).close();
+        try (WindowDriver window = WindowDriver.start(HOME, folder, job())) {
             openDialog(window, file);
             scale(window);
             window.picture("photograph");
@@ -66,6 +48,7 @@ class PhotographWindowTest {
             window.until("the other reading in the job", () -> state().captures().get(0).readAs().contains("volts=1.0"));
             assertEquals("photo volts=1.0 seconds=2.0E-5", pinned(bytes));
             figures(window, 2 * AMPLITUDE);
+            window.await("the verdict on what is read now", r -> r.shows("Clocking for 74LS"));
             window.picture("photograph-measured");
             assertEquals(0, window.closeWindow());
         }
@@ -142,25 +125,12 @@ class PhotographWindowTest {
                 .anyMatch(words -> Math.abs(BenchValue.parse(words, kind).quantity().value() / value - 1) < WITHIN);
     }
 
-    private static void press(WindowDriver window, String words) {
-        Report report = window.await(words + " to be in sight", r -> r.place(words).isPresent());
-        window.click(report.place(words).orElseThrow());
-    }
-
     /** Checks the only capture and tells how it is read. */
     private String pinned(byte[] bytes) throws JobException {
-        try (Job open = Job.openToRead(job)) {
+        try (Job open = Job.openToRead(job())) {
             assertEquals("IC1.21", open.state().captures().get(0).place().text());
             assertArrayEquals(bytes, open.captureBytes(open.state().captures().get(0)));
             return open.state().captures().get(0).readAs();
-        }
-    }
-
-    private JobState state() {
-        try (Job open = Job.openToRead(job)) {
-            return open.state();
-        } catch (JobException e) {
-            throw new AssertionError(e.getMessage(), e);
         }
     }
 }

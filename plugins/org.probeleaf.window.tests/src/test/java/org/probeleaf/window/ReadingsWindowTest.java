@@ -4,46 +4,26 @@ package org.probeleaf.window;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.probeleaf.job.Job;
-import org.probeleaf.job.JobException;
-import org.probeleaf.job.JobState;
 import org.probeleaf.job.expectation.Outcome;
 import org.probeleaf.job.mark.Circumstances;
 import org.probeleaf.job.mark.ReadingMark;
 import org.probeleaf.schematic.geometry.Point;
 
-/** Readings with conditions, put right, overruled, and told over time; see {@link WindowTest} for what is needed. */
-class ReadingsWindowTest {
+/** Readings with conditions, put right, overruled, and told over time; see {@link WindowCase} for what is needed. */
+class ReadingsWindowTest extends WindowCase {
 
-    private static final Path HOME = Path.of(System.getProperty("probeleaf.workbench", "none"));
-    private static final Path EXAMPLE = Path.of(System.getProperty("probeleaf.example", "none"));
     /** The strobe /RD where it leaves IC1.21. */
     private static final Point STROBE = new Point(450, 450);
-
-    @TempDir
-    Path folder;
-    private Path job;
-
-    @BeforeAll
-    static void needsDisplay() {
-        boolean required = "required".equals(System.getenv("PROBELEAF_WINDOW_TESTS"));
-        boolean there = System.getenv("DISPLAY") != null && Files.isExecutable(HOME.resolve("launch"));
-        assumeTrue(there || required, "there is no display, or the window is not assembled: ./probeleaf test has both");
-    }
 
     @Test
     void readings_ofAPlace_putRightOverruledAndToldOverTime() throws Exception {
         Path sheet = Files.copy(EXAMPLE, folder.resolve("board.pdf"));
-        job = folder.resolve("board.probeleaf");
         try (WindowDriver window = WindowDriver.start(HOME, folder, sheet)) {
             window.await("the sheets to be read", r -> r.flag("recognised") && !r.flag("recognising"));
             press(window, "Measure");
@@ -93,20 +73,7 @@ class ReadingsWindowTest {
         window.click(report.row(words).orElseThrow());
     }
 
-    private static void press(WindowDriver window, String words) {
-        Report report = window.await(words + " to be in sight", r -> r.place(words).isPresent());
-        window.click(report.place(words).orElseThrow());
-    }
-
     private ReadingMark reading(int index) {
         return state().readings().get(index);
-    }
-
-    private JobState state() {
-        try (Job open = Job.openToRead(job)) {
-            return open.state();
-        } catch (JobException e) {
-            throw new AssertionError(e.getMessage(), e);
-        }
     }
 }

@@ -4,47 +4,24 @@ package org.probeleaf.window;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.awt.event.KeyEvent;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.probeleaf.job.Job;
-import org.probeleaf.job.JobException;
-import org.probeleaf.job.JobState;
 import org.probeleaf.job.details.JobDetails;
-import org.probeleaf.job.mark.Anchor;
-import org.probeleaf.job.mark.CaptureMark;
-import org.probeleaf.schematic.checksum.Sha256;
 import org.probeleaf.schematic.geometry.Point;
-import org.probeleaf.schematic.place.Place;
 
-/** A capture in its view, with mouse and keyboard; see {@link WindowTest} for what is needed. */
-class WaveformWindowTest {
+/** A capture in its view, with mouse and keyboard; see {@link WindowCase} for what is needed. */
+class WaveformWindowTest extends WindowCase {
 
-    private static final Path HOME = Path.of(System.getProperty("probeleaf.workbench", "none"));
-    private static final Path EXAMPLE = Path.of(System.getProperty("probeleaf.example", "none"));
     /** The strobe /RD where it leaves IC1.21; IC5, a 74LS32, listens to it. */
     private static final Point STROBE = new Point(450, 450);
-
-    @TempDir
-    Path folder;
-    private Path job;
-
-    @BeforeAll
-    static void needsDisplay() {
-        boolean required = "required".equals(System.getenv("PROBELEAF_WINDOW_TESTS"));
-        boolean there = System.getenv("DISPLAY") != null && Files.isExecutable(HOME.resolve("launch"));
-        assumeTrue(there || required, "there is no display, or the window is not assembled: ./probeleaf test has both");
-    }
 
     /** A square wave of 1 MHz between two levels, 20 samples to a period. */
     private static byte[] square(double low, double high) {
@@ -55,25 +32,31 @@ class WaveformWindowTest {
         return text.toString().getBytes(StandardCharsets.US_ASCII);
     }
 
-    private void make() throws Exception {
-        Path sheet = Files.copy(EXAMPLE, folder.resolve("board.pdf"));
-        job = folder.resolve("board.probeleaf");
-        try (Job made = Job.create(job, List.of(sheet), JobDetails.blank())) {
-            pin(made, "good.csv", square(0.1, 4.2));
-            pin(made, "strobe.csv", square(0.2, 3.4));
-        }
-    }
-
-    private static void pin(Job job, String name, byte[] bytes) throws JobException {
-        job.addCapture(CaptureMark.of(Place.parse("IC1.21"), new Anchor(1, STROBE), name, Sha256.of(bytes), bytes.length, "",
-                "", Instant.parse("2026-03-01T09:30:00Z")), bytes);
+    /** From the sheet: the strobe is selected, C asks for the file, Enter pins it. */
+    private void pin(WindowDriver window, String name, byte[] bytes, int count) throws Exception {
+        Path file = Files.write(folder.resolve(name), bytes);
+        Report report = window.await("the sheet", r -> r.onScreen(1, STROBE).isPresent());
+        window.click(report.onScreen(1, STROBE).orElseThrow());
+        window.await("the strobe to be selected", r -> !r.text("selected").isEmpty() && r.flag("focus"));
+        window.key(KeyEvent.VK_C);
+        window.await("the dialog", r -> r.place("Pin").isPresent() && r.flag("typing"));
+        window.key(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
+        window.type(file.toString());
+        window.await("the file to be understood", r -> r.place(file.toString()).isPresent() && r.shows("400 samples in 19.95 \u00b5s."));
+        window.key(KeyEvent.VK_ENTER);
+        window.until("the capture in the job", () -> state().captures().size() == count);
+        window.await("the window without the dialog", r -> r.place("Pin").isEmpty());
     }
 
     @Test
-    void capture_isMeasuredJudgedAndCompared() throws Exception {
-        make();
-        try (WindowDriver window = WindowDriver.start(HOME, folder, job)) {
+    void capture_pinnedFromTheSheet_isMeasuredJudgedAndCompared() throws Exception {
+        Path sheet = Files.copy(EXAMPLE, folder.resolve("board.pdf"));
+        Job.create(job(), List.of(sheet), JobDetails.blank()).close();
+        try (WindowDriver window = WindowDriver.start(HOME, folder, job())) {
             window.await("the sheets to be read", r -> r.flag("recognised") && !r.flag("recognising"));
+            pin(window, "good.csv", square(0.1, 4.2), 1);
+            pin(window, "strobe.csv", square(0.2, 3.4), 2);
+            assertEquals("IC1.21", state().captures().get(1).place().text());
             press(window, "Measure");
             window.await("its figures", r -> r.shows("Frequency | 1 MHz") && r.shows("Low | 200 mV")
                     && r.shows("High | 3.4 V"));
@@ -126,18 +109,5 @@ class WaveformWindowTest {
         assertTrue(report.place("good.csv at IC1.21, same net").isPresent(), report.toString());
         press(window, "Difference");
         window.picture("waveform-compared");
-    }
-
-    private static void press(WindowDriver window, String words) {
-        Report report = window.await(words + " to be in sight", r -> r.place(words).isPresent());
-        window.click(report.place(words).orElseThrow());
-    }
-
-    private JobState state() {
-        try (Job open = Job.openToRead(job)) {
-            return open.state();
-        } catch (JobException e) {
-            throw new AssertionError(e.getMessage(), e);
-        }
     }
 }

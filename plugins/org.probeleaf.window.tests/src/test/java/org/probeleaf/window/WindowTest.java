@@ -5,7 +5,6 @@ package org.probeleaf.window;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.awt.event.KeyEvent;
 import java.awt.image.BufferedImage;
@@ -13,9 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.probeleaf.job.Job;
 import org.probeleaf.job.JobException;
 import org.probeleaf.job.JobState;
@@ -25,27 +22,11 @@ import org.probeleaf.schematic.netlist.Netlist;
 import org.probeleaf.schematic.netlist.Wire;
 import org.probeleaf.schematic.quantity.QuantityKind;
 
-/**
- * The window as a whole. Needs a display with a window manager; {@code ./probeleaf test} starts one and says with
- * {@code PROBELEAF_WINDOW_TESTS=required} that these tests must run.
- */
-class WindowTest {
+/** The way from a sheet to a reading and back, with mouse and keyboard on the example; see {@link WindowCase} for what is needed. */
+class WindowTest extends WindowCase {
 
-    private static final Path HOME = Path.of(System.getProperty("probeleaf.workbench", "none"));
-    private static final Path EXAMPLE = Path.of(System.getProperty("probeleaf.example", "none"));
     /** Sky blue of the palette, 55 % on white: the band of the selected net. */
     private static final int BAND = 0xA2D6F3;
-
-    @TempDir
-    Path folder;
-
-    @BeforeAll
-    static void needsDisplay() {
-        boolean required = "required".equals(System.getenv("PROBELEAF_WINDOW_TESTS"));
-        boolean there = System.getenv("DISPLAY") != null && Files.isExecutable(HOME.resolve("launch"));
-        assumeTrue(there || required, "there is no display, or the window is not assembled: ./probeleaf test has both");
-        assertTrue(Files.isExecutable(HOME.resolve("launch")), "the window is assembled in " + HOME);
-    }
 
     @Test
     void example_tracedMeasuredUndone_showsOnScreenAndIsInTheJob() throws Exception {

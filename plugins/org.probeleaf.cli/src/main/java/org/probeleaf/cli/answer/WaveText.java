@@ -10,6 +10,7 @@ import java.util.Map;
 import org.probeleaf.waveform.compare.Comparison;
 import org.probeleaf.waveform.judge.Judgement;
 import org.probeleaf.waveform.measure.Figure;
+import org.probeleaf.waveform.measure.FigureText;
 import org.probeleaf.waveform.measure.LevelMethod;
 import org.probeleaf.waveform.measure.Measures;
 import org.probeleaf.waveform.measure.Si;
@@ -21,6 +22,7 @@ import org.probeleaf.waveform.video.VideoSignal;
 public final class WaveText {
 
     private static final int NAME = 13;
+    private static final int DIGITS = 4;
     private static final Map<String, String> NAMES = Map.ofEntries(Map.entry("low_V", "low"), Map.entry("high_V", "high"),
             Map.entry("amplitude_V", "amplitude"), Map.entry("min_V", "least"), Map.entry("max_V", "greatest"),
             Map.entry("mean_V", "mean"), Map.entry("rms_V", "RMS"), Map.entry("ac_rms_V", "RMS of AC"),
@@ -90,13 +92,13 @@ public final class WaveText {
     private static String value(String key, Figure f, String unit) {
         String u = key.endsWith("_V") ? unit : key.endsWith("_s") ? "s" : key.endsWith("_Hz") ? "Hz"
                 : key.endsWith("_pct") ? "%" : "";
-        return Words.padded(Si.text(f.value(), u), 11) + unsure(f, u);
+        return Words.padded(FigureText.value(f, DIGITS, u), 11) + unsure(f, u);
     }
 
     /** Nothing where it is a matter of rounding only. */
     private static String unsure(Figure f, String unit) {
-        boolean exact = f.uncertainty() <= 1e-7 * Math.max(Math.abs(f.value()), 1e-9);
-        return exact ? "" : " \u00b1 " + Si.text(f.uncertainty(), 2, unit);
+        String text = FigureText.uncertainty(f, unit);
+        return text.isEmpty() ? "" : " " + text;
     }
 
     private static void video(PrintStream out, VideoSignal v) {

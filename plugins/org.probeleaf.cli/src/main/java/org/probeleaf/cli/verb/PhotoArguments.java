@@ -12,8 +12,6 @@ import org.probeleaf.photo.picture.PictureReader;
 import org.probeleaf.photo.reading.PhotoOptions;
 import org.probeleaf.photo.reading.PhotoReader;
 import org.probeleaf.photo.trace.TraceColour;
-import org.probeleaf.schematic.quantity.BenchValue;
-import org.probeleaf.schematic.quantity.Quantity;
 import org.probeleaf.schematic.quantity.QuantityKind;
 import org.probeleaf.waveform.format.CaptureException;
 
@@ -69,8 +67,8 @@ final class PhotoArguments {
         if (scale.length != 2) {
             throw Problem.usage("--per-division: volts and time are expected, as 1V,20us");
         }
-        double volts = value("--per-division", scale[0].strip(), QuantityKind.VOLTAGE_DC);
-        double seconds = value("--per-division", scale[1].strip(), QuantityKind.TIME);
+        double volts = OptionValue.of("--per-division", scale[0].strip(), QuantityKind.VOLTAGE_DC);
+        double seconds = OptionValue.of("--per-division", scale[1].strip(), QuantityKind.TIME);
         if (!(volts > 0) || !(seconds > 0)) {
             throw Problem.usage("--per-division: volts and time above zero are expected, as 1V,20us");
         }
@@ -128,17 +126,5 @@ final class PhotoArguments {
     /** Whether a file is a photograph, by its first bytes. */
     static boolean isPhoto(byte[] head) {
         return PhotoReader.isPhoto(head);
-    }
-
-    private static double value(String option, String text, QuantityKind kind) {
-        try {
-            Quantity quantity = BenchValue.parse(text, kind).quantity();
-            if (quantity.kind() != kind) {
-                throw new IllegalArgumentException("\"" + text + "\" is no " + kind.title());
-            }
-            return quantity.value();
-        } catch (IllegalArgumentException e) {
-            throw Problem.usage(option + ": " + e.getMessage());
-        }
     }
 }

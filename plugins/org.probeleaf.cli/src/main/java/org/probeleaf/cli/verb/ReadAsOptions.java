@@ -8,8 +8,6 @@ import java.nio.file.Path;
 import java.util.List;
 
 import org.probeleaf.cli.io.Problem;
-import org.probeleaf.schematic.quantity.BenchValue;
-import org.probeleaf.schematic.quantity.Quantity;
 import org.probeleaf.schematic.quantity.QuantityKind;
 import org.probeleaf.waveform.format.CaptureException;
 import org.probeleaf.waveform.format.CaptureReader;
@@ -48,14 +46,14 @@ final class ReadAsOptions {
     ImportOptions options() {
         ImportOptions options = ImportOptions.none().withNames(names);
         if (interval != null) {
-            double seconds = value("--interval", interval, QuantityKind.TIME);
+            double seconds = OptionValue.of("--interval", interval, QuantityKind.TIME);
             if (!(seconds > 0)) {
                 throw Problem.usage("--interval: the distance of samples is a time above zero, as 2us");
             }
             options = options.withInterval(seconds);
         }
         if (scale != null) {
-            options = options.withScale(value("--scale", scale, QuantityKind.VOLTAGE_DC));
+            options = options.withScale(OptionValue.of("--scale", scale, QuantityKind.VOLTAGE_DC));
         }
         if (delimiter != null) {
             String d = delimiter.equals("tab") ? "\t" : delimiter.equals("space") ? " " : delimiter;
@@ -80,18 +78,6 @@ final class ReadAsOptions {
             throw Problem.usage("--time-column: columns are counted from 1; 0 says that none is the time");
         }
         return timeColumn == null ? options : options.withTimeColumn(timeColumn);
-    }
-
-    private static double value(String option, String text, QuantityKind kind) {
-        try {
-            Quantity quantity = BenchValue.parse(text, kind).quantity();
-            if (quantity.kind() != kind) {
-                throw new IllegalArgumentException("\"" + text + "\" is no " + kind.title());
-            }
-            return quantity.value();
-        } catch (IllegalArgumentException e) {
-            throw Problem.usage(option + ": " + e.getMessage());
-        }
     }
 
     /** Refuses what is no file. */

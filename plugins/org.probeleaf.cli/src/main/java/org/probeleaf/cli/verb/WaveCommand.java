@@ -18,8 +18,6 @@ import org.probeleaf.photo.reading.PhotoOptions;
 import org.probeleaf.photo.reading.PhotoReader;
 import org.probeleaf.schematic.partbook.LevelBook;
 import org.probeleaf.schematic.partbook.LogicLevels;
-import org.probeleaf.schematic.quantity.BenchValue;
-import org.probeleaf.schematic.quantity.Quantity;
 import org.probeleaf.schematic.quantity.QuantityKind;
 import org.probeleaf.waveform.format.CaptureException;
 import org.probeleaf.waveform.format.ImportOptions;
@@ -121,7 +119,7 @@ public final class WaveCommand extends Verb {
             throw Problem.usage("--family and --threshold do not go together; say one of them");
         }
         if (threshold != null) {
-            return Thresholds.plain(value("--threshold", threshold, QuantityKind.VOLTAGE_DC));
+            return Thresholds.plain(OptionValue.of("--threshold", threshold, QuantityKind.VOLTAGE_DC));
         }
         if (family == null) {
             if (supply != null) {
@@ -129,7 +127,7 @@ public final class WaveCommand extends Verb {
             }
             return null;
         }
-        return Thresholds.of(levels(supply == null ? Double.NaN : value("--supply", supply, QuantityKind.VOLTAGE_DC)));
+        return Thresholds.of(levels(supply == null ? Double.NaN : OptionValue.of("--supply", supply, QuantityKind.VOLTAGE_DC)));
     }
 
     private LogicLevels levels(double volts) throws IOException {
@@ -137,18 +135,6 @@ public final class WaveCommand extends Verb {
             return new ThresholdWords(LevelBook.standard(), PartBooks.book(console())).levels(family, volts);
         } catch (IllegalArgumentException e) {
             throw Problem.usage(e.getMessage());
-        }
-    }
-
-    private static double value(String option, String text, QuantityKind kind) {
-        try {
-            Quantity quantity = BenchValue.parse(text, kind).quantity();
-            if (quantity.kind() != kind) {
-                throw new IllegalArgumentException("\"" + text + "\" is no " + kind.title());
-            }
-            return quantity.value();
-        } catch (IllegalArgumentException e) {
-            throw Problem.usage(option + ": " + e.getMessage());
         }
     }
 }

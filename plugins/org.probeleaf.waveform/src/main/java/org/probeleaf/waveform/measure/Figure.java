@@ -24,6 +24,11 @@ public record Figure(double value, double uncertainty, String reason) {
         return new Figure(Double.NaN, Double.NaN, reason);
     }
 
+    /** The same in a unit that is smaller by the given factor: 100 makes per cent of a share. */
+    public Figure times(double factor) {
+        return known() ? new Figure(value * factor, uncertainty * Math.abs(factor), null) : this;
+    }
+
     /** Whether there is a value. */
     public boolean known() {
         return reason == null;

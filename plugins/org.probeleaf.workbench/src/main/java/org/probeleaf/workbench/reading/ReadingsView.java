@@ -84,7 +84,7 @@ public final class ReadingsView extends SessionView {
         List<HistoryStep> latestFirst = new ArrayList<>(steps);
         Collections.reverse(latestFirst);
         long count = steps.stream().filter(Read.class::isInstance).count();
-        head.show(place == null ? "All readings" : shown(place), count == 0 ? steps.isEmpty() ? "Nothing has been read here yet." : "No readings, but waveforms."
+        head.show(place == null ? "All readings" : shown(place), count == 0 ? steps.isEmpty() ? place == null ? "Nothing has been read yet." : "Nothing has been read here yet." : "No readings, but waveforms."
                 : count == 1 ? "One reading." : count + " readings, the latest first.");
         trend.show(place == null ? List.of() : steps);
         table.show(latestFirst);

@@ -7,6 +7,7 @@ import java.util.List;
 
 import org.probeleaf.waveform.measure.DigitalMeasures;
 import org.probeleaf.waveform.measure.Figure;
+import org.probeleaf.waveform.measure.FigureText;
 import org.probeleaf.waveform.measure.Measures;
 import org.probeleaf.waveform.measure.Si;
 import org.probeleaf.waveform.video.VideoSignal;
@@ -24,7 +25,6 @@ record FigureRow(String name, String value, String uncertainty) {
     private static final int DIGITS = 4;
     /** Rates of video are told apart by their fifth digit. */
     private static final int RATE = 6;
-    private static final double LEAST_PERCENT = 1e-3;
 
     /** The figures of a trace, those that people ask for first at the top. */
     static List<FigureRow> of(LoadedTrace trace) {
@@ -63,19 +63,19 @@ record FigureRow(String name, String value, String uncertainty) {
         add(rows, "Greatest", m.max(), DIGITS, unit);
         add(rows, "Mean", m.mean(), DIGITS, unit);
         add(rows, "RMS", m.rms(), DIGITS, unit);
-        percent(rows, "Duty", m.duty(), 100);
+        add(rows, "Duty factor", m.duty().times(100), DIGITS - 1, "%");
         add(rows, "Pulse at 50 %", m.pulse(), DIGITS, "s");
         add(rows, "Rise 10 to 90 %", m.rise(), DIGITS, "s");
         add(rows, "Fall 90 to 10 %", m.fall(), DIGITS, "s");
-        percent(rows, "Overshoot", m.overshoot(), 1);
-        percent(rows, "Undershoot", m.undershoot(), 1);
+        add(rows, "Overshoot", m.overshoot(), DIGITS - 1, "%");
+        add(rows, "Undershoot", m.undershoot(), DIGITS - 1, "%");
         add(rows, "Crest factor", m.crest(), DIGITS, "");
     }
 
     private static void states(List<FigureRow> rows, DigitalMeasures m) {
         add(rows, "Frequency", m.frequency(), DIGITS, "Hz");
         add(rows, "Period", m.period(), DIGITS, "s");
-        percent(rows, "Duty", m.duty(), 100);
+        add(rows, "Duty factor", m.duty().times(100), DIGITS - 1, "%");
         add(rows, "Pulse", m.pulse(), DIGITS, "s");
         rows.add(new FigureRow("Edges", String.valueOf(m.edges()), ""));
         rows.add(new FigureRow("Is low for", share(m.low()), ""));
@@ -89,17 +89,8 @@ record FigureRow(String name, String value, String uncertainty) {
     }
 
     private static void add(List<FigureRow> rows, String name, Figure figure, int digits, String unit) {
-        rows.add(new FigureRow(name, figure.known() ? Si.text(figure.value(), digits, unit) : figure.reason(),
-                figure.known() ? "\u00b1 " + Si.text(figure.uncertainty(), 2, unit) : ""));
-    }
-
-    /** What is left of zero by rounding is zero. */
-    private static String percent(double value) {
-        return Si.text(Math.abs(value) < LEAST_PERCENT ? 0 : value, 3, "%");
-    }
-
-    private static void percent(List<FigureRow> rows, String name, Figure figure, double by) {
-        rows.add(new FigureRow(name, figure.known() ? percent(figure.value() * by) : figure.reason(),
-                figure.known() ? "\u00b1 " + Si.text(figure.uncertainty() * by, 2, "%") : ""));
+        rows.add(figure.known()
+                ? new FigureRow(name, FigureText.value(figure, digits, unit), FigureText.uncertainty(figure, unit))
+                : new FigureRow(name, figure.reason(), ""));
     }
 }

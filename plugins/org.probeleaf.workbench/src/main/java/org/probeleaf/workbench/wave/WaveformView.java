@@ -129,8 +129,14 @@ public final class WaveformView extends SessionView {
 
     @Override
     protected void refresh() {
+        List<String> before = captures.stream().map(CaptureMark::id).toList();
         captures = facts().map(f -> f.state().captures()).orElse(List.of());
         list.show(captures);
+        List<String> now = captures.stream().map(CaptureMark::id).toList();
+        if (now.size() == before.size() + 1 && now.subList(0, before.size()).equals(before)) {
+            // Who pins a capture wants to see that one.
+            shown = now.get(before.size());
+        }
         String selected = session().flatMap(SheetSession::selectedMark).orElse(null);
         if (captures.stream().anyMatch(c -> c.id().equals(selected))) {
             shown = selected;

@@ -6,8 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-import org.probeleaf.waveform.measure.Figure;
-import org.probeleaf.waveform.measure.Si;
+import org.probeleaf.waveform.measure.FigureText;
 import org.probeleaf.waveform.report.TraceReport;
 
 /**
@@ -18,11 +17,12 @@ import org.probeleaf.waveform.report.TraceReport;
  */
 record FigureWords(String name, String value) {
 
+    private static final int DIGITS = 4;
     private static final Map<String, String> NAMES = Map.ofEntries(Map.entry("low_V", "Low"), Map.entry("high_V", "High"),
             Map.entry("amplitude_V", "Amplitude"), Map.entry("min_V", "Least"), Map.entry("max_V", "Greatest"),
             Map.entry("mean_V", "Mean"), Map.entry("rms_V", "RMS"), Map.entry("frequency_Hz", "Frequency"),
-            Map.entry("period_s", "Period"), Map.entry("duty", "Duty factor"), Map.entry("rise_s", "Rise, 10 to 90 %"),
-            Map.entry("fall_s", "Fall, 90 to 10 %"), Map.entry("overshoot_pct", "Overshoot"),
+            Map.entry("period_s", "Period"), Map.entry("duty", "Duty factor"), Map.entry("rise_s", "Rise 10 to 90 %"),
+            Map.entry("fall_s", "Fall 90 to 10 %"), Map.entry("overshoot_pct", "Overshoot"),
             Map.entry("undershoot_pct", "Undershoot"), Map.entry("pulse_s", "Pulse at 50 %"));
 
     /** The figures of a trace that are known, in their order. */
@@ -30,16 +30,10 @@ record FigureWords(String name, String value) {
         List<FigureWords> words = new ArrayList<>();
         trace.figures().forEach((key, figure) -> {
             if (figure.known() && NAMES.containsKey(key)) {
-                words.add(new FigureWords(NAMES.get(key), value(figure, unit(key, trace.unit()))));
+                words.add(new FigureWords(NAMES.get(key), FigureText.both(figure, DIGITS, unit(key, trace.unit()))));
             }
         });
         return words;
-    }
-
-    private static String value(Figure figure, String unit) {
-        String text = Si.text(figure.value(), unit);
-        boolean exact = figure.uncertainty() <= 1e-7 * Math.max(Math.abs(figure.value()), 1e-9);
-        return exact ? text : text + " \u00b1 " + Si.text(figure.uncertainty(), 2, unit);
     }
 
     private static String unit(String key, String unit) {

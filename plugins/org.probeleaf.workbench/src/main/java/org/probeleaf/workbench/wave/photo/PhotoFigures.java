@@ -5,7 +5,7 @@ package org.probeleaf.workbench.wave.photo;
 import java.util.ArrayList;
 import java.util.List;
 
-import org.probeleaf.waveform.measure.Figure;
+import org.probeleaf.waveform.measure.FigureText;
 import org.probeleaf.waveform.measure.Measures;
 import org.probeleaf.waveform.measure.Si;
 
@@ -21,15 +21,11 @@ final class PhotoFigures {
     static String of(Measures m) {
         List<String> lines = new ArrayList<>();
         if (m.amplitude().known()) {
-            lines.add("Amplitude " + words(m.amplitude(), "V"));
+            lines.add("Amplitude " + FigureText.both(m.amplitude(), DIGITS, "V"));
         } else {
             lines.add("Peak to peak " + Si.text(m.peakToPeak(), DIGITS, "V"));
         }
-        lines.add(m.frequency().known() ? "Frequency " + words(m.frequency(), "Hz") : "No frequency: " + m.frequency().reason());
+        lines.add(m.frequency().known() ? "Frequency " + FigureText.both(m.frequency(), DIGITS, "Hz") : "No frequency: " + m.frequency().reason());
         return String.join("\n", lines);
-    }
-
-    private static String words(Figure figure, String unit) {
-        return Si.text(figure.value(), DIGITS, unit) + " \u00b1 " + Si.text(figure.uncertainty(), 2, unit);
     }
 }
