@@ -79,6 +79,7 @@ public record Circumstances(String conditions, String instrument) {
                 instrument.isEmpty() ? others.instrument : instrument);
     }
 
+    /** Whether nothing was said. */
     public boolean isEmpty() {
         return conditions.isEmpty() && instrument.isEmpty();
     }

@@ -6,71 +6,24 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.Instant;
 import java.util.List;
 
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.probeleaf.job.Job;
-import org.probeleaf.job.change.AddReading;
+import org.probeleaf.job.ExampleJobCase;
 import org.probeleaf.job.change.PutBack;
-import org.probeleaf.job.details.JobDetails;
 import org.probeleaf.job.history.HistoryStep.Done;
 import org.probeleaf.job.history.HistoryStep.Read;
-import org.probeleaf.job.mark.Anchor;
-import org.probeleaf.job.mark.Board;
 import org.probeleaf.job.mark.KeptBoardChange;
-import org.probeleaf.job.mark.ReadingMark;
 import org.probeleaf.schematic.board.BoardChange;
-import org.probeleaf.schematic.json.NetlistJson;
 import org.probeleaf.schematic.partbook.PartBook;
 import org.probeleaf.schematic.place.Place;
 
 /** Readings on the example, whose netlist its generator wrote. */
-class PlaceHistoryTest {
-
-    private static final Path EXAMPLE = Path.of("../../examples/tern-tl8");
-
-    @TempDir
-    Path folder;
-
-    private Job job;
-    private int minute;
-
-    @BeforeEach
-    void open() throws IOException {
-        job = Job.create(folder.resolve("t.probeleaf"), List.of(EXAMPLE.resolve("tern-tl8.pdf")), JobDetails.blank());
-        try (InputStream in = Files.newInputStream(EXAMPLE.resolve("tern-tl8.json"))) {
-            job.setNetlist(NetlistJson.read(in));
-        }
-    }
-
-    @AfterEach
-    void close() {
-        job.close();
-    }
-
-    private Instant later() {
-        return Instant.parse("2026-03-01T09:00:00Z").plusSeconds(60L * minute++);
-    }
-
-    private void read(String place, String text) throws IOException {
-        Place at = Place.parse(place);
-        job.apply(new AddReading(ReadingMark.of(at, Anchor.of(at, job.state().netlist()).orElseThrow(), text, "", null,
-                later())));
-    }
+class PlaceHistoryTest extends ExampleJobCase {
 
     private KeptBoardChange lift(String pin) throws IOException {
         String[] part = pin.split("\\.");
-        KeptBoardChange kept = KeptBoardChange.of(Board.THIS, new BoardChange.Lift(new Place.OfPin(part[0], part[1])), true, "",
-                later());
-        job.changeBoard(List.of(kept));
-        return kept;
+        return change(new BoardChange.Lift(new Place.OfPin(part[0], part[1])), true);
     }
 
     private List<HistoryStep> history(String place) {
@@ -80,13 +33,13 @@ class PlaceHistoryTest {
     @Test
     void of_beforeAndAfterALift_differenceAndWhatWasDone() throws IOException {
         lift("IC12.1");
-        read("IC5.8", "1.3V");
-        read("IC4.15", "3.0V");
+        read("IC5.8", "1.3V", null);
+        read("IC4.15", "3.0V", null);
         KeptBoardChange lifted = lift("IC8.1");
-        read("net:/INP", "0.2V");
+        read("net:/INP", "0.2V", null);
         job.apply(new PutBack(lifted.id(), later()));
-        read("IC5.8", "500kHz");
-        read("IC5.8", "1.35V");
+        read("IC5.8", "500kHz", null);
+        read("IC5.8", "1.35V", null);
         List<HistoryStep> steps = history("IC5.8");
         assertEquals(6, steps.size(), steps.toString());
         Read first = assertInstanceOf(Read.class, steps.get(0));
@@ -105,13 +58,13 @@ class PlaceHistoryTest {
 
     @Test
     void of_placeWithoutReadings_isEmpty() throws IOException {
-        read("IC5.8", "1.3V");
+        read("IC5.8", "1.3V", null);
         assertEquals(List.of(), history("IC1.6"));
     }
 
     @Test
     void of_undone_isGone() throws IOException {
-        read("IC5.8", "1.3V");
+        read("IC5.8", "1.3V", null);
         job.undo();
         assertEquals(List.of(), history("IC5.8"));
     }

@@ -8,74 +8,23 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.Instant;
 import java.util.List;
 
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.probeleaf.diagnosis.Seen;
-import org.probeleaf.job.Job;
-import org.probeleaf.job.change.AddReading;
+import org.probeleaf.job.ExampleJobCase;
 import org.probeleaf.job.change.OverruleReading;
 import org.probeleaf.job.change.PutBack;
-import org.probeleaf.job.details.JobDetails;
-import org.probeleaf.job.expectation.Expectation;
 import org.probeleaf.job.expectation.Outcome;
-import org.probeleaf.job.mark.Anchor;
-import org.probeleaf.job.mark.Board;
 import org.probeleaf.job.mark.KeptBoardChange;
-import org.probeleaf.job.mark.ReadingMark;
 import org.probeleaf.schematic.board.BoardChange;
-import org.probeleaf.schematic.json.NetlistJson;
 import org.probeleaf.schematic.partbook.PartBook;
 import org.probeleaf.schematic.place.Place;
 
 /** Readings on the example, whose netlist its generator wrote. */
-class EpisodeTest {
-
-    private static final Path EXAMPLE = Path.of("../../examples/tern-tl8");
-
-    @TempDir
-    Path folder;
-
-    private Job job;
-    private int minute;
-
-    @BeforeEach
-    void open() throws IOException {
-        job = Job.create(folder.resolve("t.probeleaf"), List.of(EXAMPLE.resolve("tern-tl8.pdf")), JobDetails.blank());
-        try (InputStream in = Files.newInputStream(EXAMPLE.resolve("tern-tl8.json"))) {
-            job.setNetlist(NetlistJson.read(in));
-        }
-    }
-
-    @AfterEach
-    void close() {
-        job.close();
-    }
-
-    private Instant later() {
-        return Instant.parse("2026-03-01T09:00:00Z").plusSeconds(60L * minute++);
-    }
-
-    private void read(String place, String text, String expected) throws IOException {
-        Place at = Place.parse(place);
-        job.apply(new AddReading(ReadingMark.of(at, Anchor.of(at, job.state().netlist()).orElseThrow(), text, "",
-                expected == null ? null : Expectation.parse(expected), later())));
-    }
-
-    private KeptBoardChange change(BoardChange what, boolean temporary) throws IOException {
-        KeptBoardChange kept = KeptBoardChange.of(Board.THIS, what, temporary, "", later());
-        job.changeBoard(List.of(kept));
-        return kept;
-    }
+class EpisodeTest extends ExampleJobCase {
 
     private List<Episode> episodes() {
         return Episode.of(job.state(), PartBook.standard());

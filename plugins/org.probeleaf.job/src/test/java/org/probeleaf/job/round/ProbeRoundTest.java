@@ -8,52 +8,19 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.Instant;
 import java.util.List;
 
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.probeleaf.job.Job;
-import org.probeleaf.job.change.AddReading;
-import org.probeleaf.job.details.JobDetails;
+import org.probeleaf.job.ExampleJobCase;
 import org.probeleaf.job.expectation.Expectation;
-import org.probeleaf.job.mark.Anchor;
 import org.probeleaf.job.mark.Board;
 import org.probeleaf.job.mark.KeptBoardChange;
-import org.probeleaf.job.mark.ReadingMark;
 import org.probeleaf.schematic.board.BoardChange;
-import org.probeleaf.schematic.json.NetlistJson;
 import org.probeleaf.schematic.partbook.PartBook;
 import org.probeleaf.schematic.place.Place;
 
 /** A round of parts of the example, whose netlist its generator wrote. */
-class ProbeRoundTest {
-
-    private static final Path EXAMPLE = Path.of("../../examples/tern-tl8");
-    private static final Instant WHEN = Instant.parse("2026-03-01T09:30:00Z");
-
-    @TempDir
-    Path folder;
-
-    private Job job;
-
-    @BeforeEach
-    void open() throws IOException {
-        job = Job.create(folder.resolve("t.probeleaf"), List.of(EXAMPLE.resolve("tern-tl8.pdf")), JobDetails.blank());
-        try (InputStream in = Files.newInputStream(EXAMPLE.resolve("tern-tl8.json"))) {
-            job.setNetlist(NetlistJson.read(in));
-        }
-    }
-
-    @AfterEach
-    void close() {
-        job.close();
-    }
+class ProbeRoundTest extends ExampleJobCase {
 
     private ProbeRound round(String ref) {
         return ProbeRound.of(job.state(), PartBook.standard(), ref).orElseThrow();
@@ -61,12 +28,6 @@ class ProbeRoundTest {
 
     private RoundPin pin(String ref, String number) {
         return round(ref).pins().stream().filter(p -> number.equals(p.pin().number())).findFirst().orElseThrow();
-    }
-
-    private void read(String place, String text, String expected) throws IOException {
-        Place at = Place.parse(place);
-        job.apply(new AddReading(ReadingMark.of(at, Anchor.of(at, job.state().netlist()).orElseThrow(), text, "",
-                expected == null ? null : Expectation.parse(expected), WHEN)));
     }
 
     @Test
@@ -105,7 +66,7 @@ class ProbeRoundTest {
     @Test
     void lifted_pin_isSaidToBeAlone() throws IOException {
         job.changeBoard(List.of(KeptBoardChange.of(Board.THIS, new BoardChange.Lift(new Place.OfPin("IC5", "9")), true,
-                "", WHEN)));
+                "", later())));
         assertTrue(pin("IC5", "9").lifted());
         assertTrue(pin("IC5", "9").should().startsWith("lifted"));
         assertFalse(pin("IC5", "10").lifted());

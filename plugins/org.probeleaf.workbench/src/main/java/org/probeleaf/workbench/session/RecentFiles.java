@@ -10,29 +10,33 @@ import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.osgi.service.prefs.BackingStoreException;
 import org.osgi.service.prefs.Preferences;
 
-/** The files opened last, the latest first. */
-public final class RecentFiles {
+/**
+ * The files used last for one purpose, the latest first, kept from one run to the next.
+ *
+ * @param key  of the purpose
+ * @param most how many are kept
+ */
+public record RecentFiles(String key, int most) {
 
+    /** Sheets and jobs that were opened. */
+    public static final RecentFiles OPENED = new RecentFiles("recent", 8);
+    /** Captures that were pinned. */
+    public static final RecentFiles PINNED = new RecentFiles("captures", 10);
     private static final String NODE = "org.probeleaf.workbench";
-    private static final String KEY = "recent";
-    private static final int MOST = 8;
-
-    private RecentFiles() {
-    }
 
     /** The files, whether they are still there or not. */
-    public static List<Path> list() {
-        String stored = InstanceScope.INSTANCE.getNode(NODE).get(KEY, "");
+    public List<Path> list() {
+        String stored = InstanceScope.INSTANCE.getNode(NODE).get(key, "");
         return stored.isEmpty() ? List.of() : stored.lines().map(Path::of).toList();
     }
 
     /** Puts a file first. */
-    public static void add(Path file) {
+    public void add(Path file) {
         List<Path> files = new ArrayList<>(list());
         files.remove(file);
         files.add(0, file);
         Preferences node = InstanceScope.INSTANCE.getNode(NODE);
-        node.put(KEY, String.join("\n", files.stream().limit(MOST).map(Path::toString).toList()));
+        node.put(key, String.join("\n", files.stream().limit(most).map(Path::toString).toList()));
         try {
             node.flush();
         } catch (BackingStoreException e) {

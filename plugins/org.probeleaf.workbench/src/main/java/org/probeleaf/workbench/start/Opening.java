@@ -25,7 +25,7 @@ public final class Opening {
             IEditorPart editor = page.openEditor(new SheetInput(whole), SheetEditor.ID, true,
                     IWorkbenchPage.MATCH_INPUT | IWorkbenchPage.MATCH_ID);
             if (editor instanceof SheetEditor) {
-                RecentFiles.add(whole);
+                RecentFiles.OPENED.add(whole);
             }
         } catch (PartInitException e) {
             throw new IllegalStateException("the editor of plugin.xml cannot be made", e);

@@ -85,7 +85,7 @@ public final class StartPage extends SavedEditor {
     }
 
     private void recent(Composite parent, Look look) {
-        List<Path> files = RecentFiles.list();
+        List<Path> files = RecentFiles.OPENED.list();
         if (files.isEmpty()) {
             return;
         }

@@ -18,6 +18,7 @@ import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.probeleaf.waveform.format.ImportWords;
+import org.probeleaf.workbench.session.RecentFiles;
 import org.probeleaf.workbench.session.Selection;
 import org.probeleaf.workbench.session.SheetSession;
 import org.probeleaf.workbench.wave.photo.PhotoPin;
@@ -156,10 +157,10 @@ public final class PinDialog extends TitleAreaDialog {
             Shell owner = getParentShell();
             super.okPressed();
             if (PhotoPin.ask(owner, session, at, capture)) {
-                RecentCaptures.add(capture);
+                RecentFiles.PINNED.add(capture);
             }
         } else if (reading.good()) {
-            RecentCaptures.add(capture);
+            RecentFiles.PINNED.add(capture);
             session.pinCapture(capture, at, ImportWords.of(reading.options()));
             super.okPressed();
         }

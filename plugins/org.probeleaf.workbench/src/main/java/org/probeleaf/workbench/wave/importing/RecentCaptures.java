@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -15,16 +14,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
-import org.eclipse.core.runtime.preferences.InstanceScope;
-import org.osgi.service.prefs.BackingStoreException;
-import org.osgi.service.prefs.Preferences;
+import org.probeleaf.workbench.session.RecentFiles;
 
 /** The files pinned last, and what lies in a folder that may be meant next. */
 final class RecentCaptures {
 
-    private static final String NODE = "org.probeleaf.workbench";
-    private static final String KEY = "captures";
-    private static final int MOST = 10;
     private static final Set<String> ENDINGS = Set.of("csv", "txt", "tsv", "dat", "vcd", "wav");
 
     private RecentCaptures() {
@@ -33,10 +27,10 @@ final class RecentCaptures {
     /** The newest captures of a folder, then those pinned last; files that are there, each once. */
     static List<Path> offered(Path folder) {
         Set<Path> all = new LinkedHashSet<>(newest(folder, 3));
-        List<Path> pinned = pinned();
+        List<Path> pinned = RecentFiles.PINNED.list();
         pinned.stream().findFirst().map(Path::getParent).ifPresent(last -> all.addAll(newest(last, 3)));
         pinned.stream().filter(Files::isRegularFile).forEach(all::add);
-        return all.stream().limit(MOST).toList();
+        return all.stream().limit(RecentFiles.PINNED.most()).toList();
     }
 
     /** The captures of a folder by their names' endings, the newest first. */
@@ -65,27 +59,8 @@ final class RecentCaptures {
         }
     }
 
-    private static List<Path> pinned() {
-        String stored = InstanceScope.INSTANCE.getNode(NODE).get(KEY, "");
-        return stored.isEmpty() ? List.of() : stored.lines().map(Path::of).toList();
-    }
-
     /** The folder of the file pinned last. */
     static Optional<Path> lastFolder() {
-        return pinned().stream().findFirst().map(Path::getParent);
-    }
-
-    /** Puts a file first. */
-    static void add(Path file) {
-        List<Path> files = new ArrayList<>(pinned());
-        files.remove(file);
-        files.add(0, file);
-        Preferences node = InstanceScope.INSTANCE.getNode(NODE);
-        node.put(KEY, String.join("\n", files.stream().limit(MOST).map(Path::toString).toList()));
-        try {
-            node.flush();
-        } catch (BackingStoreException e) {
-            return; // the list is a convenience; it is tried again with the next file
-        }
+        return RecentFiles.PINNED.list().stream().findFirst().map(Path::getParent);
     }
 }
