@@ -183,6 +183,9 @@ final class InPlaceEntry {
 
     /** Takes the keys, unless a line of it has them. */
     void focus() {
+        if (!isOpen()) {
+            return;
+        }
         Control now = box.getDisplay().getFocusControl();
         if (now != text && now != expected) {
             text.setFocus();

@@ -144,6 +144,8 @@ public final class SheetEditor extends SavedEditor {
         }
         entry = new InPlaceEntry(canvas, kind, () -> session.selection().orElse(at),
                 new org.eclipse.swt.graphics.Point((int) spot.x(), (int) spot.y()), session::apply);
+        // What is still on its way, a click on the sheet just before, may give the keys to the sheet once more.
+        canvas.getDisplay().asyncExec(entry::focus);
         session.facts().ifPresent(f -> entry.readings(f.state().readings()));
         if (kind == EntryKind.READING) {
             session.facts().flatMap(f -> Offer.family(f.state(), f.book(), at.place())).ifPresent(entry::offer);
